@@ -1,0 +1,32 @@
+/**
+ * The content code of a card: a fingerprint of what it says. The same content has the same code through revisions, other
+ * dates, other wording and other languages; another number, step, check or drawing has another.
+ */
+import { createHash } from 'node:crypto';
+import type { Card } from './card.ts';
+
+/** Letters and digits that cannot be taken for one another on a print: no I L O U, no 0 1. */
+const ALPHABET = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
+const LENGTH = 8;
+
+/** Eight letters and digits in two groups, `7KQM-2FXD`: 30^8 = 6.6e11 codes. */
+export function contentCode(card: Card): string {
+  const digest = createHash('sha256').update(canonical(card)).digest();
+  let number = digest.readBigUInt64BE(0);
+  let code = '';
+  for (let i = 0; i < LENGTH; i++) {
+    code += ALPHABET[Number(number % BigInt(ALPHABET.length))]!;
+    number /= BigInt(ALPHABET.length);
+  }
+  return `${code.slice(0, 4)}-${code.slice(4)}`;
+}
+
+/** Keys sorted, the ids of facts left out: where a number came from is no part of what the card says. */
+function canonical(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const fields = Object.entries(value)
+    .filter(([key, field]) => key !== 'fact' && field !== undefined)
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${fields.map(([key, field]) => `${JSON.stringify(key)}:${canonical(field)}`).join(',')}}`;
+}

@@ -1,0 +1,43 @@
+/** The set-ups can hold every depth and every thickness left, at worst. */
+import { namesOf } from '../../facts/row.ts';
+import { facesBack } from '../../facts/parts.ts';
+import type { Facts } from '../../facts/facts.ts';
+import type { Subject } from '../../facts/subject.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'depth-not-held',
+  severity: 'error',
+  why: 'Set up right and cut right, some bodies would still come out with the cavity too deep or too shallow: through the top, or too thick for the part that goes in.',
+  run: (subject, facts) => [
+    ...namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, 'cavity', id)),
+    ...namesOf(subject.spec.holes).flatMap((id) => fault(subject, facts, 'hole', id)),
+  ],
+};
+export default check;
+
+function fault({ spec }: Subject, facts: Facts, kind: 'cavity' | 'hole', id: string): Fault[] {
+  const seen = look(facts, (use) => ({
+    required: use.fact(`${kind}.${id}.required`),
+    achieved: use.fact(`${kind}.${id}.achieved`),
+  }));
+  if (!seen) return [];
+  const { required, achieved } = seen;
+  const room = { down: required.value - (required.low ?? required.value), up: (required.high ?? required.value) - required.value };
+  const need = { down: achieved.value - (achieved.low ?? achieved.value), up: (achieved.high ?? achieved.value) - achieved.value };
+  if (need.down <= room.down && need.up <= room.up) return [];
+  const most = Math.max(need.down, need.up);
+  const causes = achieved.causes ?? [];
+  const against = [...new Set(causes.map((cause) => cause.cause.replace(/#.*/, '')))].map((at) => ({ at, text: 'goes into it' }));
+  const unfaced = kind === 'cavity' && !facesBack(spec) ? ' No set-up faces the back, so the whole variation of the blank is in it.' : '';
+  return [
+    {
+      at: `${kind}.${id}.required`,
+      what: `${say(required, required.value)} is to be held within −${say(required, room.down)}/+${say(required, room.up)}, but at worst it is off by ${sayCauses(required, causes)} = ±${say(required, most)}.${unfaced}`,
+      mend: `Widen its limits to ±${say(required, most)}, draw in what goes into it, or let the set-up that cuts it face, or touch off, the surface it is measured from.`,
+      against,
+    },
+  ];
+}

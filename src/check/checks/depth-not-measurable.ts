@@ -1,0 +1,39 @@
+/** Every depth leaves the gauge limits to read at the machine. */
+import { namesOf } from '../../facts/row.ts';
+import type { Facts } from '../../facts/facts.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'depth-not-measurable',
+  severity: 'error',
+  why: 'No reading at the machine would prove the depth: whatever the gauge shows, the rest of the way may spoil it.',
+  run: ({ spec }, facts) => [
+    ...namesOf(spec.cavities).flatMap((id) => fault(facts, 'cavity', id)),
+    ...namesOf(spec.holes).flatMap((id) => fault(facts, 'hole', id)),
+  ],
+};
+export default check;
+
+function fault(facts: Facts, kind: 'cavity' | 'hole', id: string): Fault[] {
+  const seen = look(facts, (use) => ({
+    required: use.fact(`${kind}.${id}.required`),
+    achieved: use.fact(`${kind}.${id}.achieved`),
+    measuring: use.fact(`${kind}.${id}.measuring`),
+  }));
+  if (!seen) return [];
+  const { required, achieved, measuring } = seen;
+  const held = (achieved.low ?? 0) >= (required.low ?? 0) && (achieved.high ?? 0) <= (required.high ?? 0);
+  const { low = 0, high = 0 } = measuring.limits;
+  // A depth the set-ups cannot hold is said by the check of that.
+  if (!held || low <= high) return [];
+  return [
+    {
+      at: `${kind}.${id}.required`,
+      what: `Measured from ${measuring.from}, the least it may read (${say(required, low)}) is above the most (${say(required, high)}).`,
+      mend: `Widen its limits by ${say(required, low - high)} in all, or measure it from a surface nearer to what it must hold.`,
+      against: [],
+    },
+  ];
+}

@@ -1,0 +1,24 @@
+/** A stage that is given is made by a set-up. */
+import { facesBack } from '../../facts/parts.ts';
+import { present } from '../../facts/row.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+
+const check: Check = {
+  id: 'stage-not-made',
+  severity: 'caution',
+  why: 'The thickness is on nobody’s card: no set-up cuts it.',
+  run: ({ spec }, facts) => {
+    const stage = present(present(spec.stages)?.body)?.['back-faced'];
+    if (!stage || facesBack(spec) || look(facts, (use) => use(stage)) === undefined) return [];
+    return [
+      {
+        at: 'stages.body.back-faced',
+        what: 'The body is to be back-faced to this, but no set-up faces the back.',
+        mend: 'Add "faces: back" to the set-up with the back up, or take this line out.',
+        against: [],
+      },
+    ];
+  },
+};
+export default check;

@@ -1,0 +1,43 @@
+/** The blank as it leaves the press, or the slab as sized: least and most it can be, and what is likely. */
+import { practice, publishedIn } from '../../facts/facts.ts';
+import { partsOf } from '../../facts/parts.ts';
+import { row, wanted } from '../../facts/row.ts';
+import { add, nominal, rootSumSquare } from '../../units/arithmetic.ts';
+import type { Length } from '../../units/quantity.ts';
+import type { Rule } from '../rule.ts';
+import { derivation } from '../rule.ts';
+
+declare module '../../facts/facts.ts' {
+  interface DerivedFacts {
+    'thickness.blank': Length;
+    'thickness.blank.rss': Length;
+  }
+}
+
+const rule: Rule = ({ spec, plant }) => {
+  const slab = partsOf(spec).includes('slab');
+  return [
+    derivation({
+      id: 'thickness.blank',
+      label: slab ? 'blank: the slab as sized' : 'blank: cap, glue line and back',
+      formula: slab ? 'slab sized' : 'cap sized + glue line + back sized; limits are the worst case',
+      source: practice('tolerance chain, worst case: textbook stack'),
+      value: (use) => {
+        if (slab) return use.fact('thickness.part.slab.sized');
+        const line = row(plant.lines, use(spec.line), 'plant.lines');
+        return add(use.fact('thickness.part.cap.sized'), use(wanted(line['glue-line'], 'the glue line of this line')), use.fact('thickness.part.back.sized'));
+      },
+    }),
+    derivation({
+      id: 'thickness.blank.rss',
+      label: 'blank: half width of the likely spread',
+      formula: '√Σt², t the half widths of cap, glue line and back',
+      source: publishedIn('root-sum-square stack for independent, centred, equally capable parts (textbook)'),
+      value: (use) => {
+        const blank = use.fact('thickness.blank');
+        return { ...nominal(blank), value: rootSumSquare(blank.causes ?? []) };
+      },
+    }),
+  ];
+};
+export default rule;

@@ -1,0 +1,104 @@
+/** The outline of the machined body and the saw lines outside it, mirrored for the left hand. */
+import type { Use } from '../../facts/facts.ts';
+import { byDefinition, practice } from '../../facts/facts.ts';
+import { hole } from '../../facts/leaf.ts';
+import { row } from '../../facts/row.ts';
+import type { Subject } from '../../facts/subject.ts';
+import { bounds, regionArea } from '../../geometry/measure.ts';
+import { offset } from '../../geometry/offset.ts';
+import type { Polygon } from '../../geometry/polygon.ts';
+import { shapePolygon } from '../../geometry/shape.ts';
+import { mirror } from '../../geometry/transform.ts';
+import type { Length, Quantity } from '../../units/quantity.ts';
+import { lengthOfMm, toMm } from '../lengths.ts';
+import type { Rule } from '../rule.ts';
+import { derivation } from '../rule.ts';
+
+export type Saw = 'rough' | 'trim';
+
+/** An outline that cannot be drawn: said by a check, at its place in the path. */
+export type Drawn =
+  | { readonly ok: true; readonly polygon: Polygon }
+  | { readonly ok: false; readonly at: number; readonly what: string; readonly mend: string };
+
+declare module '../../facts/facts.ts' {
+  interface DerivedFacts extends Record<`saw.${Saw}.line`, Polygon>, Record<`saw.${Saw}.distance`, Length> {
+    'outline.drawn': Drawn;
+    'outline.polygon': Polygon;
+    'outline.length': Length;
+    'outline.width': Length;
+    'saw.rough.area': Quantity<'area'>;
+  }
+}
+
+const rule: Rule = (subject) => [
+  derivation({
+    id: 'outline.drawn',
+    label: 'outline as drawn',
+    formula: 'path to polygon, chord error at most 0.01 mm; mirrored for the left hand',
+    source: byDefinition,
+    value: (use) => drawn(subject, use),
+  }),
+  derivation({
+    id: 'outline.polygon',
+    label: 'outline of the machined body',
+    formula: 'outline as drawn',
+    source: byDefinition,
+    value: (use) => {
+      const outline = use.fact('outline.drawn');
+      return outline.ok ? outline.polygon : use(hole('outline.path'));
+    },
+  }),
+  size('outline.length', 'length of the outline', (b) => b.maxY - b.minY),
+  size('outline.width', 'width of the outline', (b) => b.maxX - b.minX),
+  ...saw(subject, 'rough'),
+  ...saw(subject, 'trim'),
+  derivation({
+    id: 'saw.rough.area',
+    label: 'area inside the rough line',
+    formula: 'area of the polygon',
+    source: byDefinition,
+    value: (use) => ({
+      kind: 'area',
+      value: regionArea([use.fact('saw.rough.line')]) / 1e6,
+      unit: 'm²',
+      decimals: 3,
+    }),
+  }),
+];
+export default rule;
+
+function drawn({ spec, hand }: Subject, use: Use): Drawn {
+  const made = shapePolygon({ kind: 'path', d: use(spec.outline.path) });
+  if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
+  return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
+}
+
+function size(id: 'outline.length' | 'outline.width', label: string, of: (b: NonNullable<ReturnType<typeof bounds>>) => number) {
+  return derivation({
+    id,
+    label,
+    formula: 'extent of the polygon',
+    source: byDefinition,
+    value: (use) => lengthOfMm(of(bounds(use.fact('outline.polygon'))!)),
+  });
+}
+
+function saw({ spec, plant }: Subject, which: Saw) {
+  return [
+    derivation({
+      id: `saw.${which}.distance`,
+      label: `${which} line outside the outline`,
+      formula: 'as the line gives it',
+      source: byDefinition,
+      value: (use) => use(row(plant.lines, use(spec.line), 'plant.lines')[`${which}-line`]),
+    }),
+    derivation({
+      id: `saw.${which}.line`,
+      label: `${which} saw line`,
+      formula: 'outline offset outward, corners round; arc error at most 0.001 mm',
+      source: practice('the first cut leaves room, the second runs close to the line and never through it; common practice, no source'),
+      value: (use) => offset([use.fact('outline.polygon')], toMm(use.fact(`saw.${which}.distance`)))[0]!,
+    }),
+  ];
+}

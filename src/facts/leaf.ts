@@ -1,0 +1,55 @@
+/**
+ * A leaf: one value as somebody wrote it, in a spec, a plant row or a published row, with where it stands.
+ *
+ * Its value is private. Only `Facts` opens it, and puts the use on record: so what a derived number says it came from is
+ * what it was computed from.
+ */
+import type { Place } from '../findings/finding.ts';
+
+export type Writing =
+  | { readonly kind: 'given'; readonly place: Place }
+  | { readonly kind: 'plant'; readonly place: Place }
+  | { readonly kind: 'published'; readonly source: string; readonly certainty: Certainty };
+
+/** How sure a published value is: read in the text, computed again, only remembered, or in dispute between sources. */
+export type Certainty = 'seen' | 'recomputed' | 'seen+recomputed' | 'memory' | 'memory+recomputed' | 'unverified';
+
+export class Leaf<T> {
+  /** Permanent name: the path in its file, `plant.` or `published.` before it where it is not the model's own. */
+  readonly id: string;
+  /** As written. */
+  readonly text: string;
+  readonly writing: Writing;
+  readonly #value: T;
+
+  constructor(id: string, text: string, writing: Writing, value: T) {
+    this.id = id;
+    this.text = text;
+    this.writing = writing;
+    this.#value = value;
+  }
+
+  /** For `Facts` alone. */
+  static open<T>(leaf: Leaf<T>): T {
+    return leaf.#value;
+  }
+}
+
+const HOLE = Symbol('hole');
+
+/**
+ * Stands where something is missing or unreadable, so that the rest of the spec can still be derived and checked. Whatever
+ * is asked of it is a hole again; opening it makes the fact that wanted it unavailable, never wrong.
+ */
+export function hole(id: string): never {
+  const target = { [HOLE]: id };
+  const proxy: unknown = new Proxy(target, {
+    get: (_, key) => (key === HOLE ? id : typeof key === 'symbol' ? undefined : hole(`${id}.${key}`)),
+  });
+  return proxy as never;
+}
+
+/** The id of a hole; undefined of anything else. */
+export function holeId(thing: unknown): string | undefined {
+  return typeof thing === 'object' && thing !== null ? (thing as { [HOLE]?: string })[HOLE] : undefined;
+}

@@ -1,0 +1,130 @@
+/** Lines of a card in words: sentences filled with what the card gives, numbers kept apart so that they can be set as one. */
+import type { Arg, Figure, Limits, Line } from '../cards/card.ts';
+import type { Finding, Place } from '../findings/finding.ts';
+import { offer } from '../findings/nearest.ts';
+import { PLACE, type Words } from './words.ts';
+
+/** A stretch of text; a figure is a number with its unit and never broken over two lines. */
+export interface Segment {
+  readonly text: string;
+  readonly figure?: true;
+}
+
+export type Tell = (finding: Finding) => void;
+
+/** What an argument says. A sentence that is missing shows as its id in brackets, never as a blank, and is told. */
+export function resolve(arg: Arg, words: Words, tell: Tell): Segment[] {
+  switch (arg.kind) {
+    case 'figure':
+      return figureSegments(arg);
+    case 'limits':
+      return limitsSegments(arg, words, tell);
+    case 'name':
+    case 'literal':
+      return [{ text: arg.text }];
+    case 'series':
+      return arg.items.flatMap((item, i) => [...(i > 0 ? [{ text: ', ' }] : []), ...resolve(item, words, tell)]);
+    case 'line':
+      return lineSegments(arg, words, tell);
+  }
+}
+
+export function plainText(segments: readonly Segment[]): string {
+  return segments.map((segment) => segment.text).join('');
+}
+
+/** `180.0 mm`, held together by a no-break space; a degree sign stands close. */
+export function withUnit(text: string, unit: string): string {
+  if (unit === '') return text;
+  return unit === '°' ? `${text}°` : `${text}\u00a0${unit}`;
+}
+
+/** `50.20–50.40`; a range that starts below zero is told in words, as a dash beside a minus sign misleads. */
+export function rangeText(low: string, high: string, words: Words, tell: Tell): string {
+  if (low === high) return low;
+  if (!/^[-−]/.test(low)) return `${low}–${high}`;
+  return `${low}\u00a0${plainText(sentence('labels.to', {}, words, tell))}\u00a0${high}`;
+}
+
+function figureSegments({ text, unit, second }: Figure): Segment[] {
+  return inBoth(withUnit(text, unit), second && withUnit(second.text, second.unit));
+}
+
+function limitsSegments({ low, high, unit, second }: Limits, words: Words, tell: Tell): Segment[] {
+  return inBoth(
+    withUnit(rangeText(low, high, words, tell), unit),
+    second && withUnit(rangeText(second.low, second.high, words, tell), second.unit),
+  );
+}
+
+function inBoth(first: string, second: string | undefined): Segment[] {
+  const figure = { text: first, figure: true } as const;
+  return second === undefined ? [figure] : [figure, { text: ' ' }, { text: `(${second})`, figure: true }];
+}
+
+function lineSegments(line: Line, words: Words, tell: Tell): Segment[] {
+  return sentence(line.say, line.with, words, tell);
+}
+
+/** The sentence `id` with its {places} filled. */
+export function sentence(id: string, args: Readonly<Record<string, Arg>>, words: Words, tell: Tell): Segment[] {
+  const found = words.sentences.get(id);
+  if (!found) {
+    tell(missing(id, words));
+    return [{ text: `[${id}]` }];
+  }
+  for (const name of Object.keys(args)) {
+    if (!found.places.includes(name)) tell(unused(id, name, found.place));
+  }
+  const segments: Segment[] = [];
+  let last = 0;
+  for (const match of found.text.matchAll(PLACE)) {
+    if (match.index > last) segments.push({ text: found.text.slice(last, match.index) });
+    last = match.index + match[0].length;
+    const name = match[1] ?? '';
+    const arg = Object.hasOwn(args, name) ? args[name] : undefined;
+    if (!arg) tell(argumentMissing(id, name, found.place, Object.keys(args)));
+    segments.push(...(arg ? resolve(arg, words, tell) : [{ text: `[${name}]` }]));
+  }
+  if (last < found.text.length) segments.push({ text: found.text.slice(last) });
+  return segments;
+}
+
+function missing(id: string, words: Words): Finding {
+  const keys = id.split('.').slice(0, -1);
+  while (keys.length > 0 && !words.sections.has(keys.join('.'))) keys.pop();
+  const place = words.sections.get(keys.join('.')) ?? { file: words.file, start: 0, end: 0 };
+  return {
+    id: 'word-missing',
+    severity: 'error',
+    place,
+    what: `There is no sentence "${id}".`,
+    why: 'A card asks for it: the line would be blank at the station.',
+    mend: `Write it in ${words.file}, or correct its name. ${offer(id, words.sentences.keys())}`,
+    notes: [],
+  };
+}
+
+function argumentMissing(id: string, name: string, place: Place, given: readonly string[]): Finding {
+  return {
+    id: 'word-argument-missing',
+    severity: 'error',
+    place,
+    what: `"${id}" has a place {${name}}, but the card gives nothing for it.`,
+    why: 'The line would be printed with a hole where a number or a name belongs.',
+    mend: `Use the places the card fills. ${offer(name, given)}`,
+    notes: [],
+  };
+}
+
+function unused(id: string, name: string, place: Place): Finding {
+  return {
+    id: 'word-argument-unused',
+    severity: 'error',
+    place,
+    what: `"${id}" has no place for {${name}}, which the card gives.`,
+    why: 'The number or name would be lost on the way to the station.',
+    mend: `Put {${name}} into the sentence.`,
+    notes: [],
+  };
+}

@@ -1,0 +1,72 @@
+/**
+ * The first phase: from the files of a workspace to typed trees with a place for every value, and every mistake of every
+ * file at once.
+ *
+ *   models/<model>.yaml        a model each
+ *   models/plant/**.yaml       the plant, spread over as many files as you like
+ *  models/<folder>/<base>.yaml     what models are based on
+ *   models/schemas/            the published schemas; models/released/ belongs to releases
+ */
+import type { PlantSpec } from '../facts/spec.generated.ts';
+import type { Finding } from '../findings/finding.ts';
+import { mistake } from './mistakes.ts';
+import type { ModelSource } from './model.ts';
+import { readModel } from './model.ts';
+import { keysAt } from './node.ts';
+import { readPlant } from './plant.ts';
+import { loadSchema } from './schema.ts';
+import { readSource } from './source.ts';
+import type { Source } from './source.ts';
+
+/** What reading needs of the outside. */
+export interface Files {
+  list(dir: string): readonly string[];
+  read(path: string): Uint8Array | undefined;
+}
+
+export interface Workspace {
+  readonly plant: PlantSpec;
+  readonly models: readonly ModelSource[];
+  /** Findings of the plant and of files as such; those of a model are with the model. */
+  readonly findings: readonly Finding[];
+  /** Text of every file read, for rendering places. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+export function readWorkspace(
+  files: Files,
+  schemas: { readonly model: Uint8Array; readonly plant: Uint8Array },
+): Workspace {
+  const paths = files.list('models').filter((path) => path.endsWith('.yaml'));
+  const sources = paths
+    .filter((path) => !/^models\/(schemas|released)\//.test(path))
+    .map((path) => readSource(path, files.read(path) ?? new Uint8Array()));
+  const isPlant = (source: Source) => source.file.startsWith('models/plant/');
+  const plantFiles = sources.filter(isPlant);
+  const modelFiles = sources.filter((source) => !isPlant(source));
+  const plant = readPlant(plantFiles, loadSchema(schemas.plant));
+  const byName = new Map(modelFiles.map((source) => [source.file.slice('models/'.length, -'.yaml'.length), source]));
+  const names = (table: string): readonly string[] => keysAt(plant.root, table.slice('plant.'.length));
+  const catalogue = { sources: byName, schema: loadSchema(schemas.model), names };
+  const ids = [...byName.keys()].filter((name) => !name.includes('/'));
+  const findings = [...plantFiles.flatMap((source) => source.findings), ...plant.findings];
+  if (plantFiles.length === 0) {
+    findings.push(
+      mistake('file-missing', {
+        place: { file: 'models/plant', start: 0, end: 0 },
+        what: 'There is no plant: models/plant/ holds no YAML file.',
+        mend: 'Run platen in the folder that holds models/, or name it with --root.',
+      }),
+    );
+  }
+  const models = ids.map((id) => readModel(id, catalogue));
+  // A base nobody starts from is still a file somebody wrote: its faults are shown with the plant's.
+  const met = new Set(models.flatMap((model) => model.findings));
+  const unused = modelFiles.flatMap((source) => source.findings.filter((finding) => !met.has(finding)));
+  return {
+    plant: plant.spec,
+    models,
+    findings: [...findings, ...unused],
+    texts: new Map(sources.map((source) => [source.file, source.text])),
+  };
+}

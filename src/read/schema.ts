@@ -1,0 +1,177 @@
+/** Validation against a published schema: each fault a finding at the key or value it concerns. */
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import type { ErrorObject, ValidateFunction } from 'ajv/dist/2020.js';
+import type { Finding, Place } from '../findings/finding.ts';
+import { offer } from '../findings/nearest.ts';
+import { mistake } from './mistakes.ts';
+import type { Node } from './node.ts';
+import { plain } from './node.ts';
+
+/** A schema node as the reader walks it. `quantity` and what follows are this project's own words beside the standard's. */
+export interface SchemaNode {
+  readonly $ref?: string;
+  readonly type?: string | readonly string[];
+  readonly properties?: Readonly<Record<string, SchemaNode>>;
+  readonly required?: readonly string[];
+  readonly additionalProperties?: SchemaNode | boolean;
+  readonly items?: SchemaNode;
+  readonly enum?: readonly string[];
+  readonly description?: string;
+  /** A number with a unit of this kind. */
+  readonly quantity?: string;
+  /** It must be greater than nothing. */
+  readonly positive?: boolean;
+  /** It must have limits. */
+  readonly limits?: 'needed';
+  /** It must be a whole number. */
+  readonly whole?: boolean;
+  /** It names a row of this table. */
+  readonly refers?: string;
+}
+
+export interface Schema {
+  readonly root: SchemaNode & { readonly $defs?: Readonly<Record<string, SchemaNode>> };
+  readonly validate: ValidateFunction;
+}
+
+export function loadSchema(bytes: Uint8Array): Schema {
+  const root = JSON.parse(new TextDecoder().decode(bytes)) as Schema['root'];
+  const ajv = new Ajv2020({ allErrors: true, verbose: true, strict: true, strictTypes: false, strictRequired: false });
+  ajv.addVocabulary(['quantity', 'positive', 'limits', 'whole', 'refers']);
+  return { root, validate: ajv.compile(root) };
+}
+
+/** The schema node with its reference followed. */
+export function resolved(schema: Schema, node: SchemaNode): SchemaNode {
+  if (!node.$ref) return node;
+  const { $ref, ...own } = node;
+  return { ...resolved(schema, schema.root.$defs![$ref.split('/').pop()!]!), ...own };
+}
+
+/** `prefix` begins the ids of facts: '' for a model, 'plant.' for the plant. */
+export function validate(schema: Schema, node: Node, prefix: string): Finding[] {
+  if (schema.validate(plain(node))) return [];
+  const findings: Finding[] = [];
+  const missing = new Map<Place, { words: string[]; under: string }>();
+  for (const error of schema.validate.errors ?? []) {
+    const at = locate(node, error.instancePath);
+    const id = prefix + error.instancePath.slice(1).replace(/\//g, '.');
+    if (error.keyword === 'required') {
+      const words = missing.get(at.key)?.words ?? [];
+      words.push(String(error.params['missingProperty']));
+      missing.set(at.key, { words, under: id === '' || id.endsWith('.') ? id : `${id}.` });
+    } else {
+      findings.push(...explain(error, at, node).map((finding) => ({ ...finding, about: [id] })));
+    }
+  }
+  for (const [place, { words, under }] of missing) {
+    const names = words.map((word) => `"${word}"`).join(' and ');
+    findings.push(
+      mistake('not-given', {
+        place,
+        what: `${names} ${words.length > 1 ? 'are' : 'is'} missing here.`,
+        mend: `Add ${names}, in this map or in the file it is based on.`,
+        about: words.map((word) => under + word),
+      }),
+    );
+  }
+  return findings;
+}
+
+interface Located {
+  readonly key: Place;
+  readonly value: Place;
+  readonly node: Node | undefined;
+  readonly name: string;
+}
+
+/** The node a JSON pointer means; where it is gone, the nearest one that is there. */
+function locate(root: Node, pointer: string): Located {
+  let at: Located = { key: root.place, value: root.place, node: root, name: 'this file' };
+  // The place of a whole file is its first key: a caret under everything shows nothing.
+  if (root.kind === 'map') {
+    const first = [...root.entries.values()].sort((a, b) => a.key.start - b.key.start)[0];
+    if (first) at = { ...at, key: first.key, value: first.key };
+  }
+  for (const part of pointer.split('/').slice(1)) {
+    const name = part.replace(/~1/g, '/').replace(/~0/g, '~');
+    if (at.node?.kind === 'map') {
+      const entry = at.node.entries.get(name);
+      if (!entry) return at;
+      at = { key: entry.key, value: entry.value.place, node: entry.value, name };
+    } else if (at.node?.kind === 'list') {
+      const item = at.node.items[Number(name)];
+      if (!item) return at;
+      at = { key: item.place, value: item.place, node: item, name };
+    }
+  }
+  return at;
+}
+
+function explain(error: ErrorObject, at: Located, root: Node): Finding[] {
+  const schema = error.parentSchema as SchemaNode;
+  const written = at.node?.kind === 'scalar' ? `"${at.node.text}"` : at.node?.kind === 'list' ? 'a list' : 'a map';
+  switch (error.keyword) {
+    case 'additionalProperties': {
+      const key = String(error.params['additionalProperty']);
+      const place = locate(root, `${error.instancePath}/${key.replace(/~/g, '~0').replace(/\//g, '~1')}`).key;
+      const known = Object.keys(schema.properties ?? {});
+      return [
+        mistake('not-in-the-schema', { place, what: `Nothing here is called "${key}".`, mend: offer(key, known) }),
+      ];
+    }
+    case 'enum':
+      return [
+        mistake('not-a-choice', {
+          place: at.value,
+          what: `${at.name} cannot be ${written}.`,
+          mend: `${offer(at.node?.kind === 'scalar' ? at.node.text : '', schema.enum ?? [])} Choices: ${(schema.enum ?? []).join(', ')}.`,
+        }),
+      ];
+    case 'false schema':
+      return [
+        mistake('given-twice', {
+          place: at.key,
+          what: `"${at.name}" does not go together with what else is given here.`,
+          mend: `Keep one of the two. ${schema.description ?? ''}`.trim(),
+        }),
+      ];
+    case 'pattern':
+      if (error.propertyName !== undefined) return [];
+      return [
+        mistake('wrong-form', {
+          place: at.value,
+          what: `${at.name} cannot be ${written}.`,
+          mend: schema.description ?? 'See the schema.',
+        }),
+      ];
+    case 'propertyNames': {
+      const key = String(error.params['propertyName']);
+      const place = locate(root, `${error.instancePath}/${key}`).key;
+      return [
+        mistake('wrong-form', {
+          place,
+          what: `"${key}" cannot be a name.`,
+          mend: 'Use lower-case letters, digits and hyphens.',
+        }),
+      ];
+    }
+    case 'type':
+    case 'minLength':
+    case 'minItems':
+    case 'minProperties':
+      return [
+        mistake('wrong-form', {
+          place: at.node?.kind === 'scalar' ? at.value : at.key,
+          what:
+            at.node?.kind === 'scalar' && at.node.text === ''
+              ? `Nothing is given for ${at.name}.`
+              : `${at.name} is ${written}; that is not what is asked here.`,
+          mend: schema.description ?? `It wants ${String(schema.type)}.`,
+        }),
+      ];
+    // A condition that failed says so through what it asks for.
+    default:
+      return [];
+  }
+}

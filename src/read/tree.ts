@@ -1,0 +1,156 @@
+/**
+ * From nodes to the typed tree the phases after reading work on: maps of leaves. Text becomes quantities here, and names
+ * of rows are looked up. What is missing or unreadable becomes a hole; its finding is made here or by the schema.
+ */
+import type { Finding, Place } from '../findings/finding.ts';
+import { offer } from '../findings/nearest.ts';
+import { Leaf, hole } from '../facts/leaf.ts';
+import { markPlace } from '../facts/placed.ts';
+import { kindName } from '../units/describe.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { findUnit } from '../units/unit.ts';
+import { isToleranced } from '../units/quantity.ts';
+import type { Kind, Quantity } from '../units/quantity.ts';
+import { withCauses } from '../units/arithmetic.ts';
+import { mistake } from './mistakes.ts';
+import type { MistakeId } from './mistakes.ts';
+import type { Node, Scalar } from './node.ts';
+import { resolved } from './schema.ts';
+import type { Schema, SchemaNode } from './schema.ts';
+
+export interface Building {
+  readonly schema: Schema;
+  readonly kind: 'given' | 'plant';
+  /** Names that may be referred to, by table: `plant.machines`, `spec.cavities`. */
+  readonly names: (table: string) => readonly string[];
+  readonly findings: Finding[];
+}
+
+/** The tree of a whole file or model. `prefix` begins every id: '' for a model, 'plant.' for the plant. */
+export function buildTree<T>(root: Node, prefix: string, building: Building): T {
+  return build(root, building.schema.root, prefix.replace(/\.$/, ''), root.place, building) as T;
+}
+
+function build(node: Node | undefined, schema: SchemaNode, id: string, key: Place, building: Building): unknown {
+  const shape = resolved(building.schema, schema);
+  if (node === undefined) return hole(id);
+  if (node.kind === 'scalar') return scalar(node, shape, id, building);
+  if (node.kind === 'list') {
+    const items = shape.items;
+    if (!items) return hole(id);
+    return node.items.map((item) =>
+      build(item, items, `${id}[${item.kind === 'scalar' ? item.text : ''}]`, item.place, building),
+    );
+  }
+  if (!shape.properties && !shape.additionalProperties) return hole(id);
+  const out: Record<string, unknown> = {};
+  for (const [name, entry] of node.entries) {
+    const child = childShape(shape, name);
+    if (child) out[name] = build(entry.value, child, id === '' ? name : `${id}.${name}`, entry.key, building);
+  }
+  for (const name of shape.required ?? []) {
+    if (!Object.hasOwn(out, name)) out[name] = hole(id === '' ? name : `${id}.${name}`);
+  }
+  return markPlace(out, key);
+}
+
+function childShape(shape: SchemaNode, name: string): SchemaNode | undefined {
+  if (shape.properties && Object.hasOwn(shape.properties, name)) return shape.properties[name];
+  // Any other name must look like a name: it becomes a key and part of ids.
+  return typeof shape.additionalProperties === 'object' && /^[a-z0-9][a-z0-9-]*$/.test(name)
+    ? shape.additionalProperties
+    : undefined;
+}
+
+function scalar(node: Scalar, shape: SchemaNode, id: string, building: Building): unknown {
+  const writing = { kind: building.kind, place: node.place };
+  if (node.text === '') return hole(id);
+  if (shape.quantity !== undefined) {
+    const quantity = quantityOf(node, shape, id, building);
+    return quantity ? new Leaf(id, node.text, writing, quantity) : hole(id);
+  }
+  if (shape.type !== 'string') return hole(id);
+  if (shape.enum && !shape.enum.includes(node.text)) return hole(id);
+  if (shape.refers !== undefined && !refers(node, shape.refers, id, building)) return hole(id);
+  return new Leaf(id, node.text, writing, node.text);
+}
+
+function refers(node: Scalar, table: string, id: string, building: Building): boolean {
+  const known = building.names(table);
+  if (known.includes(node.text)) return true;
+  const what = table.slice(table.indexOf('.') + 1);
+  const owner = table.startsWith('plant.') ? 'the plant' : 'this model';
+  building.findings.push(
+    mistake('no-such-name', {
+      place: node.place,
+      what: `"${node.text}" is not among the ${what} of ${owner}.`,
+      mend: offer(node.text, known),
+      about: [id],
+    }),
+  );
+  return false;
+}
+
+function quantityOf(node: Scalar, shape: SchemaNode, id: string, building: Building): Quantity | undefined {
+  const kind = kindOf(node.text, shape.quantity!);
+  const parsed = parseQuantity(node.text, {
+    kind,
+    ...(kind === 'length' ? { defaultUnit: node.units } : kind === 'count' ? { defaultUnit: '' } : {}),
+  });
+  if (!parsed.ok) {
+    const { code, text, mend } = parsed.problem;
+    const unit = code.startsWith('unit-');
+    building.findings.push(
+      mistake(unit ? 'unit-unknown' : 'number-unreadable', { place: node.place, what: text, mend, about: [id] }),
+    );
+    return undefined;
+  }
+  const { quantity } = parsed;
+  const wrong = against(quantity, shape);
+  if (wrong) {
+    building.findings.push(
+      mistake(wrong.id, { place: node.place, what: `${node.text}: ${wrong.what}`, mend: wrong.mend, about: [id] }),
+    );
+    return undefined;
+  }
+  if (!isToleranced(quantity)) return quantity;
+  const { value, low, high } = quantity;
+  return {
+    ...withCauses(quantity, [{ cause: id, sensitivity: 1, minus: low - value, plus: high - value }]),
+    low,
+    high,
+  };
+}
+
+/** The kind the schema asks for; of a step that may be of any kind, the kind of the unit written after it. */
+function kindOf(text: string, wanted: string): Kind {
+  return wanted === 'any' ? (findUnit(text.replace(/^[\s\d.,/-]+/, ''))?.kind ?? 'count') : (wanted as Kind);
+}
+
+interface Wrong {
+  readonly id: MistakeId;
+  readonly what: string;
+  readonly mend: string;
+}
+
+function against(quantity: Quantity, shape: SchemaNode): Wrong | undefined {
+  const least = quantity.low ?? quantity.value;
+  if (shape.positive && least <= 0) {
+    return {
+      id: 'not-positive',
+      what: 'this must be greater than nothing, at its low limit too.',
+      mend: 'Look for a slipped sign, digit or limit.',
+    };
+  }
+  if (shape.whole && !Number.isInteger(quantity.value)) {
+    return { id: 'not-whole', what: 'this is counted in whole numbers.', mend: 'Give a whole number.' };
+  }
+  if (shape.limits === 'needed' && !isToleranced(quantity)) {
+    return {
+      id: 'limits-missing',
+      what: `${kindName(quantity.kind)} without limits.`,
+      mend: 'Write the limits after it: ±0.10, +0.1/-0, or low..high.',
+    };
+  }
+  return undefined;
+}
