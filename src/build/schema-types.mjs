@@ -25,7 +25,16 @@ function shapes(node) {
     return { description, anyOf: [{ tsType: leaf }, map] };
   }
   if (leaf) return { description, tsType: leaf };
-  const { if: _if, then: _then, else: _else, allOf: _allOf, propertyNames: _names, minProperties: _least, minItems: _items, ...kept } = node;
+  const {
+    if: _if,
+    then: _then,
+    else: _else,
+    allOf: _allOf,
+    propertyNames: _names,
+    minProperties: _least,
+    minItems: _items,
+    ...kept
+  } = node;
   const out = {};
   for (const [key, value] of Object.entries(kept)) {
     out[key] =
@@ -41,7 +50,9 @@ export async function schemaTypes(dir) {
   for (const name of ['model', 'plant']) {
     const schema = JSON.parse(readFileSync(join(dir, `${name}.schema.json`), 'utf8'));
     const options = { bannerComment: '', additionalProperties: false, maxItems: -1, format: false };
-    parts.push(`export namespace ${name === 'model' ? 'Model' : 'Plant'} {\n${await compile(shapes(schema), schema.title, options)}}\n`);
+    parts.push(
+      `export namespace ${name === 'model' ? 'Model' : 'Plant'} {\n${await compile(shapes(schema), schema.title, options)}}\n`,
+    );
   }
   const head = `// Written by src/build/schema-types.mjs from models/schemas/.
 import type { Leaf } from './leaf.ts';

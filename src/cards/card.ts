@@ -56,7 +56,7 @@ export interface Line {
 
 export interface KeyNumber {
   readonly label: Line;
-  readonly value: Figure | Limits;
+  readonly value: Figure | Limits | Series;
 }
 
 export interface Check {
@@ -93,10 +93,26 @@ export type LineKind = 'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 's
 /** Drawn things in millimetres of the real body; y upward. Coordinates are rounded to 0.01 mm. */
 export type Mark =
   | { readonly kind: 'line'; readonly line: LineKind; readonly points: readonly number[]; readonly closed: boolean }
-  | { readonly kind: 'circle'; readonly line: LineKind; readonly x: number; readonly y: number; readonly radius: number }
+  | {
+      readonly kind: 'circle';
+      readonly line: LineKind;
+      readonly x: number;
+      readonly y: number;
+      readonly radius: number;
+    }
   /** A filled area, told apart by its hatching. */
-  | { readonly kind: 'area'; readonly hatch: 'cap' | 'back' | 'slab' | 'glue' | 'removed'; readonly points: readonly number[] }
-  | { readonly kind: 'label'; readonly x: number; readonly y: number; readonly text: Arg; readonly anchor: 'start' | 'middle' | 'end' }
+  | {
+      readonly kind: 'area';
+      readonly hatch: 'cap' | 'back' | 'slab' | 'glue' | 'removed';
+      readonly points: readonly number[];
+    }
+  | {
+      readonly kind: 'label';
+      readonly x: number;
+      readonly y: number;
+      readonly text: Arg;
+      readonly anchor: 'start' | 'middle' | 'end';
+    }
   /** A dimension between two points, its line set off to the left of the way from the first to the second. */
   | {
       readonly kind: 'dimension';
@@ -163,5 +179,11 @@ export interface Posting {
   readonly status: 'draft';
   /** YYYY-MM-DD the print was made for. */
   readonly date: string;
+  readonly code: string;
+}
+
+/** A card with its code. */
+export interface MadeCard {
+  readonly card: Card;
   readonly code: string;
 }

@@ -26,7 +26,16 @@ function finding(check: Check, fault: Fault, facts: Facts, whole: Place): Findin
     const other = placeOf(facts, at);
     return other ? [{ place: other, text }] : [];
   });
-  return { id: check.id, severity: check.severity, place, what: fault.what, why: check.why, mend: fault.mend, notes, about: [fault.at] };
+  return {
+    id: check.id,
+    severity: check.severity,
+    place,
+    what: fault.what,
+    why: check.why,
+    mend: fault.mend,
+    notes,
+    about: [fault.at],
+  };
 }
 
 /** Facts that cannot be derived although nobody has said why: something is not given, or numbers lead back to themselves. */
@@ -38,7 +47,8 @@ function underived(facts: Facts, about: readonly string[], whole: Place): Findin
     if (ring) {
       const key = `ring ${[...ring].sort().join(' ')}`;
       const names = ring.map((id) => facts.fact(id)?.label ?? id).join(' → ');
-      if (!gaps.has(key)) gaps.set(key, gap(facts, ring[0]!, whole, 'ring-of-numbers', `These numbers wait for each other: ${names}.`));
+      if (!gaps.has(key))
+        gaps.set(key, gap(facts, ring[0]!, whole, 'ring-of-numbers', `These numbers wait for each other: ${names}.`));
       continue;
     }
     const unexplained = missing.filter((id) => !about.some((known) => isUnder(id, known) || isUnder(known, id)));
@@ -52,7 +62,13 @@ function underived(facts: Facts, about: readonly string[], whole: Place): Findin
 
 const isUnder = (id: string, above: string): boolean => id === above || id.startsWith(`${above}.`);
 
-function gap(facts: Facts, id: string, whole: Place, kind: 'ring-of-numbers' | 'number-not-derivable', what: string): Finding {
+function gap(
+  facts: Facts,
+  id: string,
+  whole: Place,
+  kind: 'ring-of-numbers' | 'number-not-derivable',
+  what: string,
+): Finding {
   return {
     id: kind,
     severity: 'error',

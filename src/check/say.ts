@@ -10,7 +10,10 @@ export function say(q: { readonly unit: string; readonly decimals: number }, nm:
 /** `±0.12 stages.body.machined.crown + ±0.08 plant.machines.router.depth-error`: the causes of a stack, largest first. */
 export function sayCauses(q: Length, causes: readonly Cause[]): string {
   return [...causes]
-    .map((cause) => ({ name: cause.cause.replace(/#.*/, ''), half: (Math.abs(cause.sensitivity) * (cause.plus - cause.minus)) / 2 }))
+    .map((cause) => ({
+      name: cause.cause.replace(/#.*/, ''),
+      half: (Math.abs(cause.sensitivity) * (cause.plus - cause.minus)) / 2,
+    }))
     .sort((a, b) => b.half - a.half)
     .map(({ name, half }) => `±${say(q, half)} (${name})`)
     .join(' + ');

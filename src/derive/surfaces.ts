@@ -58,7 +58,10 @@ export function cutError({ spec, plant }: Subject, use: Use, setup: SetupId, cut
   const machine = use(spec.setups[setup].machine);
   const error = row(plant.machines, machine, 'plant.machines')['depth-error'];
   const q = use(wanted(error, `plant.machines.${machine}.depth-error`));
-  return withCauses(q, (q.causes ?? []).map((cause) => ({ ...cause, cause: `${cause.cause}#${cut}` })));
+  return withCauses(
+    q,
+    (q.causes ?? []).map((cause) => ({ ...cause, cause: `${cause.cause}#${cut}` })),
+  );
 }
 
 function fixedEdges(subject: Subject, use: Use): Edge[] {
@@ -85,7 +88,12 @@ function cutEdges(subject: Subject, use: Use, setup: SetupId, cut: SurfaceId): E
 }
 
 /** Why the distance from a cut to another surface may be off: the causes of the narrowest way between them. */
-export function causesBetween(subject: Subject, use: Use, cut: { setup: SetupId; surface: SurfaceId }, end: SurfaceId): readonly Cause[] {
+export function causesBetween(
+  subject: Subject,
+  use: Use,
+  cut: { setup: SetupId; surface: SurfaceId },
+  end: SurfaceId,
+): readonly Cause[] {
   return narrowest([...fixedEdges(subject, use), ...cutEdges(subject, use, cut.setup, cut.surface)], cut.surface, end);
 }
 

@@ -3,7 +3,7 @@
  * helper's arguments; so every path in the parsed template is replaced by a call that is handed the value of each of its
  * prefixes, and where it stands. The same walk refuses what a template may not use.
  */
-import type {} from 'handlebars';
+/// <reference types="handlebars" />
 import { offer } from '../findings/nearest.ts';
 
 export interface Watching {
@@ -56,7 +56,11 @@ function walkStatement(statement: hbs.AST.Statement, walk: Walk): void {
 
 function walkMustache(node: hbs.AST.MustacheStatement, walk: Walk): void {
   if (!node.escaped) {
-    mistake(node, 'Braces in threes, or {{&, print without escaping: markup of ours needs none, and all else must be escaped.', walk);
+    mistake(
+      node,
+      'Braces in threes, or {{&, print without escaping: markup of ours needs none, and all else must be escaped.',
+      walk,
+    );
   }
   const path = node.path;
   if (path.type !== 'PathExpression') return;
@@ -78,7 +82,7 @@ function walkBlock(node: hbs.AST.BlockStatement, walk: Walk): void {
 }
 
 function walkPartial(node: hbs.AST.PartialStatement, walk: Walk): void {
-  const name = node.name.type === 'PathExpression' ? (node.name as hbs.AST.PathExpression).original : undefined;
+  const name = node.name.type === 'PathExpression' ? node.name.original : undefined;
   if (name === undefined) mistake(node, 'A block is called by its plain name.', walk);
   else if (!walk.partials.has(name)) mistake(node, `There is no block "${name}". ${offer(name, walk.partials)}`, walk);
   walkArguments(node, walk);
@@ -93,7 +97,7 @@ interface Call extends hbs.AST.Node {
 function walkCall(node: Call | hbs.AST.BlockStatement, walk: Walk): void {
   const helper = node.path as hbs.AST.PathExpression;
   if (!walk.helpers.includes(helper.original)) {
-    mistake(node, `There is no helper "${String(helper.original)}". ${offer(String(helper.original), walk.helpers)}`, walk);
+    mistake(node, `There is no helper "${helper.original}". ${offer(helper.original, walk.helpers)}`, walk);
     return;
   }
   walkArguments(node, walk);

@@ -9,13 +9,17 @@ export function markup(html: string): Markup {
   return new Handlebars.SafeString(html);
 }
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
 
 /** Safe in HTML and XML, as text or in a quoted attribute; control characters, which XML forbids, become blanks. */
 export function escaped(text: string): string {
-  return text
-    .replace(/[&<>"']/g, (character) => ENTITIES[character] ?? '')
-    .replace(/[\p{Cc}\ufffe\uffff]/gu, ' ');
+  return text.replace(/[&<>"']/g, (character) => ENTITIES[character] ?? '').replace(/[\p{Cc}\ufffe\uffff]/gu, ' ');
 }
 
 export function segmentsMarkup(segments: readonly Segment[]): Markup {

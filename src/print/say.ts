@@ -1,5 +1,5 @@
 /** Lines of a card in words: sentences filled with what the card gives, numbers kept apart so that they can be set as one. */
-import type { Arg, Figure, Limits, Line } from '../cards/card.ts';
+import type { Arg, Figure, Limits } from '../cards/card.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { offer } from '../findings/nearest.ts';
 import { PLACE, type Words } from './words.ts';
@@ -14,19 +14,13 @@ export type Tell = (finding: Finding) => void;
 
 /** What an argument says. A sentence that is missing shows as its id in brackets, never as a blank, and is told. */
 export function resolve(arg: Arg, words: Words, tell: Tell): Segment[] {
-  switch (arg.kind) {
-    case 'figure':
-      return figureSegments(arg);
-    case 'limits':
-      return limitsSegments(arg, words, tell);
-    case 'name':
-    case 'literal':
-      return [{ text: arg.text }];
-    case 'series':
-      return arg.items.flatMap((item, i) => [...(i > 0 ? [{ text: ', ' }] : []), ...resolve(item, words, tell)]);
-    case 'line':
-      return lineSegments(arg, words, tell);
+  if (arg.kind === 'figure') return figureSegments(arg);
+  if (arg.kind === 'limits') return limitsSegments(arg, words, tell);
+  if (arg.kind === 'line') return sentence(arg.say, arg.with, words, tell);
+  if (arg.kind === 'series') {
+    return arg.items.flatMap((item, i) => [...(i > 0 ? [{ text: ', ' }] : []), ...resolve(item, words, tell)]);
   }
+  return [{ text: arg.text }];
 }
 
 export function plainText(segments: readonly Segment[]): string {
@@ -60,10 +54,6 @@ function limitsSegments({ low, high, unit, second }: Limits, words: Words, tell:
 function inBoth(first: string, second: string | undefined): Segment[] {
   const figure = { text: first, figure: true } as const;
   return second === undefined ? [figure] : [figure, { text: ' ' }, { text: `(${second})`, figure: true }];
-}
-
-function lineSegments(line: Line, words: Words, tell: Tell): Segment[] {
-  return sentence(line.say, line.with, words, tell);
 }
 
 /** The sentence `id` with its {places} filled. */
@@ -102,6 +92,7 @@ function missing(id: string, words: Words): Finding {
     why: 'A card asks for it: the line would be blank at the station.',
     mend: `Write it in ${words.file}, or correct its name. ${offer(id, words.sentences.keys())}`,
     notes: [],
+    about: [],
   };
 }
 
@@ -114,6 +105,7 @@ function argumentMissing(id: string, name: string, place: Place, given: readonly
     why: 'The line would be printed with a hole where a number or a name belongs.',
     mend: `Use the places the card fills. ${offer(name, given)}`,
     notes: [],
+    about: [],
   };
 }
 
@@ -126,5 +118,6 @@ function unused(id: string, name: string, place: Place): Finding {
     why: 'The number or name would be lost on the way to the station.',
     mend: `Put {${name}} into the sentence.`,
     notes: [],
+    about: [],
   };
 }

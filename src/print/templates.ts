@@ -67,11 +67,18 @@ function addHelpers(engine: typeof Handlebars, words: Words, tell: Tell): void {
   });
   engine.registerHelper('lookup', (holder: unknown, key: unknown, offset: number, file: string) => {
     const own = typeof holder === 'object' && holder !== null && Object.hasOwn(holder, String(key));
-    return asked([holder ?? {}, own ? (holder as Record<string, unknown>)[String(key)] : undefined], offset, String(key), file);
+    return asked(
+      [holder ?? {}, own ? (holder as Record<string, unknown>)[String(key)] : undefined],
+      offset,
+      String(key),
+      file,
+    );
   });
   engine.registerHelper('say', (id: unknown, options: Handlebars.HelperOptions) => {
     const hash = options.hash as Record<string, unknown>;
-    const args = Object.entries(hash).map(([name, value]) => [name, { kind: 'name', text: String(value), fact: '' }] as const);
+    const args = Object.entries(hash).map(
+      ([name, value]) => [name, { kind: 'name', text: String(value), fact: '' }] as const,
+    );
     return segmentsMarkup(sentence(String(id), Object.fromEntries(args), words, tell));
   });
 }
@@ -92,7 +99,9 @@ function parsed(path: string, text: string, tell: Tell): hbs.AST.Program | undef
     const lines = text.split('\n');
     const start = lines.slice(0, line - 1).reduce((sum, each) => sum + each.length + 1, 0);
     const what = message.split('\n').at(-1) ?? message;
-    tell(broken({ file: fileOf(path), start, end: start + (lines[line - 1]?.length ?? 0) }, `It cannot be read: ${what}`));
+    tell(
+      broken({ file: fileOf(path), start, end: start + (lines[line - 1]?.length ?? 0) }, `It cannot be read: ${what}`),
+    );
     return undefined;
   }
 }
@@ -108,6 +117,7 @@ function inVain(offset: number, path: string, file: string, holder: unknown): Fi
     why: 'Its place on the card stays empty, and the card looks whole.',
     mend: `Ask for what the card has. ${offer(written, known)}`,
     notes: [],
+    about: [],
   };
 }
 
@@ -120,6 +130,7 @@ function broken(place: Place, what: string): Finding {
     why: 'Cards cannot be printed from it.',
     mend: 'Mend the template, or take the one that came with the program.',
     notes: [],
+    about: [],
   };
 }
 

@@ -97,6 +97,7 @@ function checkNumerals(reading: Reading, literals: readonly string[]): void {
       why: 'A number written here stays when the spec changes, and a card then shows a wrong one.',
       mend: 'Put a {place} there and let the fact fill it, or list the literal it belongs to under "literals".',
       notes: [],
+      about: [],
     });
   }
 }
@@ -115,6 +116,7 @@ function broken(reading: Reading, place: Place, what: string): void {
     why: 'The sentences of this language cannot be relied on, and every card is printed from them.',
     mend: 'Write nested maps of sentences; quote a sentence that holds a colon or begins with a brace.',
     notes: [],
+    about: [],
   });
 }
 

@@ -18,7 +18,10 @@ export function readFont(bytes: Uint8Array): FontFacts {
   const tables = tablesOf(Buffer.from(bytes));
   const unitsPerEm = table(tables, 'head').readUInt16BE(18);
   // sCapHeight: OS/2 version 2 and later.
-  return { characters: charactersOf(table(tables, 'cmap')), capitals: table(tables, 'OS/2').readInt16BE(88) / unitsPerEm };
+  return {
+    characters: charactersOf(table(tables, 'cmap')),
+    capitals: table(tables, 'OS/2').readInt16BE(88) / unitsPerEm,
+  };
 }
 
 function table(tables: ReadonlyMap<string, Buffer>, tag: string): Buffer {

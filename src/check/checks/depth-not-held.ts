@@ -25,13 +25,25 @@ function fault({ spec }: Subject, facts: Facts, kind: 'cavity' | 'hole', id: str
   }));
   if (!seen) return [];
   const { required, achieved } = seen;
-  const room = { down: required.value - (required.low ?? required.value), up: (required.high ?? required.value) - required.value };
-  const need = { down: achieved.value - (achieved.low ?? achieved.value), up: (achieved.high ?? achieved.value) - achieved.value };
+  const room = {
+    down: required.value - (required.low ?? required.value),
+    up: (required.high ?? required.value) - required.value,
+  };
+  const need = {
+    down: achieved.value - (achieved.low ?? achieved.value),
+    up: (achieved.high ?? achieved.value) - achieved.value,
+  };
   if (need.down <= room.down && need.up <= room.up) return [];
   const most = Math.max(need.down, need.up);
   const causes = achieved.causes ?? [];
-  const against = [...new Set(causes.map((cause) => cause.cause.replace(/#.*/, '')))].map((at) => ({ at, text: 'goes into it' }));
-  const unfaced = kind === 'cavity' && !facesBack(spec) ? ' No set-up faces the back, so the whole variation of the blank is in it.' : '';
+  const against = [...new Set(causes.map((cause) => cause.cause.replace(/#.*/, '')))].map((at) => ({
+    at,
+    text: 'goes into it',
+  }));
+  const unfaced =
+    kind === 'cavity' && !facesBack(spec)
+      ? ' No set-up faces the back, so the whole variation of the blank is in it.'
+      : '';
   return [
     {
       at: `${kind}.${id}.required`,

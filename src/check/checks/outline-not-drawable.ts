@@ -12,12 +12,21 @@ const check: Check = {
     if (!outline) return [];
     if (!outline.ok) {
       const { at, what, mend } = outline;
-      return [{ at: 'outline.path', within: [at, at + 1], what: `The path of the outline: ${what}.`, mend, against: [] }];
+      return [
+        { at: 'outline.path', within: [at, at + 1], what: `The path of the outline: ${what}.`, mend, against: [] },
+      ];
     }
     const crossing = selfCrossing(outline.polygon);
     if (!crossing) return [];
     const where = `x ${crossing.x.toFixed(1)}, y ${crossing.y.toFixed(1)}`;
-    return [{ at: 'outline.path', what: `The outline crosses itself near ${where} mm.`, mend: 'Draw it in one sweep round the body.', against: [] }];
+    return [
+      {
+        at: 'outline.path',
+        what: `The outline crosses itself near ${where} mm.`,
+        mend: 'Draw it in one sweep round the body.',
+        against: [],
+      },
+    ];
   },
 };
 export default check;

@@ -20,7 +20,9 @@ const check: Check = {
     const body = [
       ...(faced ? [fault(facts, 'removal.body.back-faced', 'thickness.blank', 'thickness.body.back-faced')] : []),
       fault(facts, 'removal.body.machined', faced ? 'thickness.body.back-faced' : 'thickness.blank', machined),
-      ...pointsOf(spec, 'white').map((at) => fault(facts, `removal.body.white.${at}`, `thickness.body.machined.${at}`, `thickness.body.white.${at}`)),
+      ...pointsOf(spec, 'white').map((at) =>
+        fault(facts, `removal.body.white.${at}`, `thickness.body.machined.${at}`, `thickness.body.white.${at}`),
+      ),
     ];
     return [...parts, ...body].flat();
   },
@@ -28,7 +30,8 @@ const check: Check = {
 export default check;
 
 function fault(facts: Facts, removalId: string, beforeId: string, afterId: string): Fault[] {
-  if (!facts.has(removalId) || !facts.has(`least-${removalId}`) || !facts.has(beforeId) || !facts.has(afterId)) return [];
+  if (!facts.has(removalId) || !facts.has(`least-${removalId}`) || !facts.has(beforeId) || !facts.has(afterId))
+    return [];
   const leastId = `least-${removalId}` as `least-removal.body.machined`;
   const seen = look(facts, (use) => ({
     removal: use.fact(removalId as 'removal.body.machined'),
@@ -49,7 +52,10 @@ function fault(facts: Facts, removalId: string, beforeId: string, afterId: strin
       mend: `Make the stage before at least ${say(after, short)} thicker (nominal ${say(after, before.value + short)}), this one as much thinner (nominal ${say(after, after.value - short)}), or draw the limits in.`,
       against: [
         { at: beforeId, text: `the stage before: at the thinnest ${say(before, thinnest)}` },
-        { at: leastId, text: `must take off at least ${say(after, least.value)}: flatness, marks and floor of the line` },
+        {
+          at: leastId,
+          text: `must take off at least ${say(after, least.value)}: flatness, marks and floor of the line`,
+        },
       ],
     },
   ];

@@ -14,7 +14,9 @@ import { derivation } from '../rule.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts
-    extends Record<`blank.${Part}.pieces`, Quantity<'count'>>, Record<`blank.${Part}.piece-width`, Length>,
+    extends
+      Record<`blank.${Part}.pieces`, Quantity<'count'>>,
+      Record<`blank.${Part}.piece-width`, Length>,
       Record<`blank.${Part}.${'timber' | 'bought'}`, Quantity<'timber-volume'>> {
     'blank.length': Length;
     'blank.width': Length;
@@ -69,7 +71,8 @@ function pieces({ spec, plant }: Subject, part: Part) {
     derivation({
       id: `blank.${part}.piece-width`,
       label: `${part}: width of a piece before jointing`,
-      formula: 'width of the blank ÷ pieces + jointing for each jointed edge (none of one piece, one of two, two of more)',
+      formula:
+        'width of the blank ÷ pieces + jointing for each jointed edge (none of one piece, one of two, two of more)',
       source: practice('all pieces are cut alike; common practice, no source'),
       value: (use) => {
         const count = use.fact(`blank.${part}.pieces`).value;

@@ -25,7 +25,11 @@ const rule: Rule = ({ spec, plant }) => {
       value: (use) => {
         if (slab) return use.fact('thickness.part.slab.sized');
         const line = row(plant.lines, use(spec.line), 'plant.lines');
-        return add(use.fact('thickness.part.cap.sized'), use(wanted(line['glue-line'], 'the glue line of this line')), use.fact('thickness.part.back.sized'));
+        return add(
+          use.fact('thickness.part.cap.sized'),
+          use(wanted(line['glue-line'], 'the glue line of this line')),
+          use.fact('thickness.part.back.sized'),
+        );
       },
     }),
     derivation({

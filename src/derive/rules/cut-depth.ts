@@ -31,7 +31,9 @@ declare module '../../facts/facts.ts' {
   }
 }
 
-const graph = practice('a distance between two surfaces, through the set-ups that make them; tolerance graph, no source');
+const graph = practice(
+  'a distance between two surfaces, through the set-ups that make them; tolerance graph, no source',
+);
 
 const rule: Rule = (subject) => cutsOf(subject).flatMap((cut) => depth(subject, cut));
 export default rule;
@@ -98,7 +100,9 @@ function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requir
 function measuring(subject: Subject, use: Use, requirement: Requirement): Measured {
   const { spec } = subject;
   const rest = surfaceOf(spec, use(spec.setups[requirement.setup]['rests-on']));
-  const ways: Measured[] = [{ way: 'height', from: rest, limits: limitsFrom(subject, use, requirement, rest, 'height') }];
+  const ways: Measured[] = [
+    { way: 'height', from: rest, limits: limitsFrom(subject, use, requirement, rest, 'height') },
+  ];
   const open = openFace(subject, use, requirement);
   if (open) ways.unshift({ way: 'depth', from: open, limits: limitsFrom(subject, use, requirement, open, 'depth') });
   return ways.reduce((best, way) => (width(way) > width(best) ? way : best));
@@ -116,12 +120,21 @@ function openFace({ spec }: Subject, use: Use, { setup }: Requirement): SurfaceI
  * With D = s(zE − zF) required, M = m(zS − zF) measured from S and R = zE − zS the rest of the way: D = k·M + s·R, k = s·m.
  * M must stay where D holds for every R.
  */
-function limitsFrom(subject: Subject, use: Use, requirement: Requirement, from: SurfaceId, way: Measured['way']): Length {
+function limitsFrom(
+  subject: Subject,
+  use: Use,
+  requirement: Requirement,
+  from: SurfaceId,
+  way: Measured['way'],
+): Length {
   const { setup, end, distance, sign } = requirement;
   const towards = (setup === 'top') === (way === 'depth') ? 1 : -1;
   const k = sign * towards;
   const rest = subtract(nominal(surfaceHeight(subject, use, end)), nominal(surfaceHeight(subject, use, from)));
-  const causes = causesApart(subject, use, from, end).map((cause) => ({ ...cause, sensitivity: cause.sensitivity * sign }));
+  const causes = causesApart(subject, use, from, end).map((cause) => ({
+    ...cause,
+    sensitivity: cause.sensitivity * sign,
+  }));
   const spread = worstCase(causes);
   const shift = sign * rest.value;
   const low = (distance.low ?? distance.value) - shift - spread.minus;

@@ -14,7 +14,9 @@ import { derivation } from '../rule.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts
-    extends Record<`edge.${Part}.${'seams' | 'stops' | 'pulses'}`, Quantity<'count'>>, Record<`edge.${Part}.field`, Quantity<'time'>>,
+    extends
+      Record<`edge.${Part}.${'seams' | 'stops' | 'pulses'}`, Quantity<'count'>>,
+      Record<`edge.${Part}.field`, Quantity<'time'>>,
       Record<`edge.${Part}.glue`, Quantity<'mass'>> {
     'lamination.glue': Quantity<'mass'>;
   }
@@ -41,7 +43,8 @@ const rule: Rule = (subject) => [
           label: 'glue on the joint of cap and back',
           formula: 'spread × area inside the rough line',
           source: byDefinition,
-          value: (use) => mass(use(adhesiveOf(subject, use, 'adhesive').spread).value * use.fact('saw.rough.area').value),
+          value: (use) =>
+            mass(use(adhesiveOf(subject, use, 'adhesive').spread).value * use.fact('saw.rough.area').value),
         }),
       ]
     : []),
@@ -72,7 +75,8 @@ function edge(subject: Subject, part: Part) {
       label: `${part}: pulses at a stop`,
       formula: 'pulses a face × faces',
       source: practice('three pulses of three seconds on each face; common practice, no source'),
-      value: (use) => count(asked(use, 'pulses', (row) => row.pulses).value * asked(use, 'faces', (row) => row.faces).value),
+      value: (use) =>
+        count(asked(use, 'pulses', (row) => row.pulses).value * asked(use, 'faces', (row) => row.faces).value),
     }),
     derivation({
       id: `edge.${part}.field`,

@@ -27,7 +27,8 @@ const rule: Rule = (subject) =>
       derivation({
         id: `points.${station}`,
         label: `measuring points at ${station}`,
-        formula: 'the outline inset from the edge, points evenly spaced along it, the first nearest the neck on the centreline',
+        formula:
+          'the outline inset from the edge, points evenly spaced along it, the first nearest the neck on the centreline',
         source: practice('away from the edge, spread over the whole; common practice, no source'),
         value: (use) => points(subject, use, station),
       }),

@@ -19,7 +19,9 @@ const MOST_FRETS = 36;
 /** Distance of fret n from the nut: L(1 − 2^(−n/12)), equal temperament. Lengths in nm, rounded to the nanometre. */
 export const fretFromNut = (scaleNm: number, fret: number): number => Math.round(scaleNm * (1 - 2 ** (-fret / 12)));
 
-const temperament = publishedIn('d = L·(1 − 2^(−n/12)), twelve-tone equal temperament; the constant 1/(1 − 2^(−1/12)) = 17.817');
+const temperament = publishedIn(
+  'd = L·(1 − 2^(−n/12)), twelve-tone equal temperament; the constant 1/(1 − 2^(−1/12)) = 17.817',
+);
 
 const rule: Rule = ({ spec }) => [
   ...Array.from({ length: MOST_FRETS }, (_, i) => i + 1).map((n) =>

@@ -74,7 +74,11 @@ function drawn({ spec, hand }: Subject, use: Use): Drawn {
   return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
 }
 
-function size(id: 'outline.length' | 'outline.width', label: string, of: (b: NonNullable<ReturnType<typeof bounds>>) => number) {
+function size(
+  id: 'outline.length' | 'outline.width',
+  label: string,
+  of: (b: NonNullable<ReturnType<typeof bounds>>) => number,
+) {
   return derivation({
     id,
     label,
@@ -97,7 +101,9 @@ function saw({ spec, plant }: Subject, which: Saw) {
       id: `saw.${which}.line`,
       label: `${which} saw line`,
       formula: 'outline offset outward, corners round; arc error at most 0.001 mm',
-      source: practice('the first cut leaves room, the second runs close to the line and never through it; common practice, no source'),
+      source: practice(
+        'the first cut leaves room, the second runs close to the line and never through it; common practice, no source',
+      ),
       value: (use) => offset([use.fact('outline.polygon')], toMm(use.fact(`saw.${which}.distance`)))[0]!,
     }),
   ];

@@ -29,7 +29,13 @@ function thickness({ spec, plant }: Subject, part: Part, stage: PartStage) {
   }
   const next = stage === 'rough' ? 'planed' : 'sized';
   if (stage === 'sized') {
-    return derivation({ id, label, formula: 'as given', source: byDefinition, value: (use) => use(wanted(given as Leaf<Length> | undefined, `stages.${part}.sized`)) });
+    return derivation({
+      id,
+      label,
+      formula: 'as given',
+      source: byDefinition,
+      value: (use) => use(wanted(given as Leaf<Length> | undefined, `stages.${part}.sized`)),
+    });
   }
   return derivation({
     id,

@@ -12,7 +12,9 @@ import { derivation } from '../rule.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts
-    extends Record<`planing.${Part}.cut`, Length>, Record<`${'planing' | 'sizing'}.${Part}.passes`, Quantity<'count'>> {}
+    extends
+      Record<`planing.${Part}.cut`, Length>,
+      Record<`${'planing' | 'sizing'}.${Part}.passes`, Quantity<'count'>> {}
 }
 
 const rule: Rule = (subject) =>
@@ -42,7 +44,9 @@ const rule: Rule = (subject) =>
 export default rule;
 
 function perPass({ plant }: Subject, use: Use, station: string): Length {
-  const machine = use(wanted(row(plant.stations, station, 'plant.stations').machine, `plant.stations.${station}.machine`));
+  const machine = use(
+    wanted(row(plant.stations, station, 'plant.stations').machine, `plant.stations.${station}.machine`),
+  );
   const limit = row(plant.machines, machine, 'plant.machines')['cut-per-pass'];
   return use(wanted(limit, `plant.machines.${machine}.cut-per-pass`));
 }

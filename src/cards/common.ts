@@ -1,0 +1,104 @@
+/** What several stations say in the same way. */
+import { row } from '../facts/row.ts';
+import type { Part } from '../facts/parts.ts';
+import type { Caution, Check, KeyNumber, Line, Literal } from './card.ts';
+import type { Desk } from './station.ts';
+import { say } from './station.ts';
+import type { Ref } from './figures.ts';
+
+export const partName = (part: Part): Line => say(`part.${part}`);
+
+/** First piece and then every so many; every piece where the plant says nothing. */
+export const often = (desk: Desk): Line =>
+  desk.row.every ? say('common.first-and-every', { count: desk.figure(desk.row.every) }) : say('common.every-piece');
+
+/** The numbered points of this station, as labels for boxes and drawings. */
+export function pointLabels(desk: Desk): readonly Literal[] {
+  const id = `points.${desk.station}`;
+  const count = desk.has(id) ? (desk.use.fact(id) as readonly number[]).length / 2 : 1;
+  return Array.from({ length: count }, (_, i) => ({ kind: 'literal', of: 'point', text: String(i + 1) }));
+}
+
+/** A thickness measured with the station's gauge of that role, at its numbered points. */
+export function thicknessCheck(desk: Desk, what: Line, ref: Ref, role: string): Check {
+  return {
+    what,
+    limits: desk.limits(ref, role),
+    gauge: desk.gauge(role).name,
+    often: often(desk),
+    boxes: pointLabels(desk),
+  };
+}
+
+export const byEye = (desk: Desk, what: Line, gauge: Check['gauge'] = say('common.by-eye')): Check => ({
+  what,
+  gauge,
+  often: often(desk),
+  boxes: [one],
+});
+
+export const one: Literal = { kind: 'literal', of: 'point', text: '' };
+
+export const key = (label: Line, value: KeyNumber['value']): KeyNumber => ({ label, value });
+
+/** Out of limits: another pass where wood is left, else set aside; who decides. */
+export const thickOrThin = (desk: Desk): readonly Line[] => [
+  say('when-out.thick'),
+  say('when-out.thin', { who: desk.name(desk.row.decides) }),
+];
+
+export const setAside = (desk: Desk): Line => say('when-out.set-aside', { who: desk.name(desk.row.decides) });
+
+export const signedOff: readonly Line[] = [say('sign.date'), say('sign.name')];
+
+type Hazard =
+  | 'rotating'
+  | 'blade'
+  | 'feed'
+  | 'belt'
+  | 'field'
+  | 'press'
+  | 'vacuum'
+  | 'glue'
+  | 'lifting'
+  | 'metal'
+  | 'lockout'
+  | 'stopped'
+  | 'first-cut';
+
+const signals: Readonly<Record<Hazard, Caution['signal']>> = {
+  rotating: 'warning',
+  blade: 'warning',
+  feed: 'warning',
+  belt: 'warning',
+  field: 'danger',
+  press: 'warning',
+  vacuum: 'warning',
+  glue: 'caution',
+  lifting: 'caution',
+  metal: 'warning',
+  lockout: 'warning',
+  stopped: 'warning',
+  'first-cut': 'warning',
+};
+
+/** The hazards of a station, then the dust of the woods in hand, then whose word comes first. */
+export function cautions(desk: Desk, ...hazards: readonly Hazard[]): readonly Caution[] {
+  return [
+    ...hazards.map((hazard) => ({ signal: signals[hazard], line: say(`cautions.${hazard}`) })),
+    ...dust(desk),
+    { signal: 'notice', line: say('cautions.manual') },
+  ];
+}
+
+function dust(desk: Desk): readonly Caution[] {
+  const { spec, plant } = desk.subject;
+  const species = new Set(desk.route.parts.map((part) => desk.use(spec.timber[part]!.species)));
+  return [...species].flatMap((id) => {
+    const { title, warning } = row(plant.species, id, 'plant.species');
+    const wood = desk.name(title);
+    return warning
+      ? [{ signal: 'warning', line: say('cautions.species', { wood, warning: desk.name(warning) }) } as const]
+      : [{ signal: 'warning', line: say('cautions.dust', { wood }) } as const];
+  });
+}

@@ -1,0 +1,140 @@
+/** Plans: the face being worked, as it lies there. Seen from the back, left and right change places. */
+import { highestPoint } from '../../facts/parts.ts';
+import { namesOf } from '../../facts/row.ts';
+import { mirror } from '../../geometry/transform.ts';
+import type { Polygon } from '../../geometry/polygon.ts';
+import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
+import type { Desk } from '../station.ts';
+import { say } from '../station.ts';
+
+export type View = 'top' | 'back';
+
+export interface PlanWanted {
+  readonly caption: Line;
+  readonly view: View;
+  readonly outline?: LineKind;
+  readonly rough?: boolean;
+  readonly trim?: boolean;
+  readonly blank?: boolean;
+  readonly seam?: boolean;
+  /** Cavities and holes of this set-up; those of the other one hidden. */
+  readonly setup?: 'back' | 'top';
+  readonly pattern?: boolean;
+  readonly points?: boolean;
+}
+
+const hundredth = (mm: number): number => Math.round(mm * 100) / 100 + 0;
+
+export function plan(desk: Desk, wanted: PlanWanted): Drawing {
+  const { use } = desk;
+  const flip = wanted.view === 'back' ? -1 : 1;
+  const outline = (line: LineKind, polygon: Polygon): Mark => ({
+    kind: 'line',
+    line,
+    points: [...(flip < 0 ? mirror(polygon) : polygon)].map(hundredth),
+    closed: true,
+  });
+  const marks: Mark[] = [];
+  if (wanted.blank) marks.push(outline('board', blankBox(desk)));
+  if (wanted.rough) marks.push(outline('saw-line', use.fact('saw.rough.line')));
+  if (wanted.trim) marks.push(outline('saw-line', use.fact('saw.trim.line')));
+  marks.push(outline(wanted.outline ?? 'outline', use.fact('outline.polygon')));
+  marks.push(...centreline(desk, wanted.seam ? 'seam' : 'centre'));
+  if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
+  if (wanted.pattern) marks.push(...pattern(desk, flip));
+  if (wanted.points) marks.push(...points(desk, flip));
+  return { id: 'plan', caption: wanted.caption, scale: 5, marks };
+}
+
+function blankBox({ use }: Desk): Polygon {
+  const half = use.fact('blank.width').value / 2e6;
+  const line = use.fact('saw.rough.line');
+  const ys = line.filter((_, i) => i % 2 === 1);
+  const middle = (Math.min(...ys) + Math.max(...ys)) / 2;
+  const reach = use.fact('blank.length').value / 2e6;
+  return Float64Array.of(-half, middle - reach, half, middle - reach, half, middle + reach, -half, middle + reach);
+}
+
+/** The centreline runs a little past the body at both ends. */
+function centreline({ use }: Desk, line: LineKind): readonly Mark[] {
+  const ys = use.fact('outline.polygon').filter((_, i) => i % 2 === 1);
+  const [low, high] = [Math.min(...ys) - 15, Math.max(...ys) + 15];
+  return [{ kind: 'line', line, points: [0, hundredth(low), 0, hundredth(high)], closed: false }];
+}
+
+function cuts(
+  desk: Desk,
+  setup: 'back' | 'top',
+  flip: number,
+  outline: (line: LineKind, polygon: Polygon) => Mark,
+): Mark[] {
+  const { spec } = desk.subject;
+  const line = (of: string): LineKind => (of === setup ? 'cut' : 'hidden');
+  const cavities = namesOf(spec.cavities).flatMap((id) => {
+    const drawn = desk.use.fact(`cavity.${id}.drawn`);
+    return drawn.ok ? [outline(line(desk.use(spec.cavities![id]!.setup)), drawn.polygon)] : [];
+  });
+  const holes = namesOf(spec.holes).map((id): Mark => {
+    const { xMm, yMm, diameterMm } = desk.use.fact(`hole.${id}.spot`);
+    return {
+      kind: 'circle',
+      line: line(desk.use(spec.holes![id]!.setup)),
+      x: hundredth(xMm * flip),
+      y: hundredth(yMm),
+      radius: hundredth(diameterMm / 2),
+    };
+  });
+  return [...cavities, ...holes, ...labels(desk, setup, flip)];
+}
+
+/** Cavities of this set-up by letter: the depth table uses the same. */
+export function cavityLetters(desk: Desk, setup: 'back' | 'top'): ReadonlyMap<string, Literal> {
+  const { spec } = desk.subject;
+  const own = namesOf(spec.cavities).filter((id) => desk.use(spec.cavities![id]!.setup) === setup);
+  return new Map(own.map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]));
+}
+
+function labels(desk: Desk, setup: 'back' | 'top', flip: number): Mark[] {
+  return [...cavityLetters(desk, setup)].map(([id, text]): Mark => {
+    const { x, y } = desk.subject.spec.cavities![id]!.at;
+    const hand = desk.subject.hand === 'left' ? -1 : 1;
+    const at = { x: hundredth((desk.use(x).value / 1e6) * flip * hand), y: hundredth(desk.use(y).value / 1e6) };
+    return { kind: 'label', ...at, text, anchor: 'middle' };
+  });
+}
+
+/** Location holes of the pattern the body is pinned through. */
+function pattern(desk: Desk, flip: number): Mark[] {
+  const { plant } = desk.subject;
+  const pins = patternId(desk);
+  const holes = pins === undefined ? undefined : plant.patterns?.[pins]?.holes;
+  return namesOf(holes).map((id) => {
+    const { at, diameter } = holes![id]!;
+    return {
+      kind: 'circle',
+      line: 'cut',
+      x: hundredth((desk.use(at.x).value / 1e6) * flip),
+      y: hundredth(desk.use(at.y).value / 1e6),
+      radius: hundredth(desk.use(diameter).value / 2e6),
+    };
+  });
+}
+
+/** The pattern the jig of this model drills. */
+export function patternId({ subject: { spec, plant }, use }: Desk): string | undefined {
+  const jig = plant.jigs?.[use(spec.location.jig)];
+  return jig && use(jig.pattern);
+}
+
+function points(desk: Desk, flip: number): Mark[] {
+  const id = `points.${desk.station}` as const;
+  const at = desk.has(id) ? desk.use.fact(id) : [];
+  return Array.from({ length: at.length / 2 }, (_, i) => ({
+    kind: 'point',
+    x: hundredth(at[2 * i]! * flip),
+    y: at[2 * i + 1]!,
+    number: { kind: 'literal', of: 'point', text: String(i + 1) },
+  }));
+}
+
+export const topPoint = (desk: Desk): Line => say(`point.${highestPoint(desk.subject.spec)}`);

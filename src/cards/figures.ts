@@ -1,0 +1,97 @@
+/** Facts to numbers on a card: the gauge's unit first and limits rounded inward to what it reads. */
+import type { DerivedFacts, Use } from '../facts/facts.ts';
+import type { Leaf } from '../facts/leaf.ts';
+import { formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
+import type { PrintedLimits } from '../units/limits.ts';
+import type { Kind, Quantity } from '../units/quantity.ts';
+import { secondUnit } from '../units/second.ts';
+import { decimalsOf } from '../units/step.ts';
+import type { Figure, Limits, Name } from './card.ts';
+
+/** What a gauge shows. */
+export interface Gauge {
+  readonly name: Name;
+  readonly unit: string;
+  /** Its smallest step, in the base unit of what it reads. */
+  readonly step: number;
+}
+
+/** Step of limits repeated in the second unit: what a gauge of that unit commonly reads; common practice, no source. */
+const SECOND_STEP: Readonly<Record<string, number>> = {
+  in: 25_400,
+  mm: 10_000,
+  thou: 25_400,
+  psi: 6_894.757293168361,
+  kPa: 1000,
+  '°F': 5 / 9,
+  '°C': 1,
+};
+
+export type Ref = keyof DerivedFacts | Leaf<Quantity>;
+
+/** The value behind a reference, and the id its trace starts at. */
+export function valueOf(use: Use, ref: Ref): { readonly id: string; readonly q: Quantity } {
+  return typeof ref === 'string' ? { id: ref, q: use.fact(ref) as Quantity } : { id: ref.id, q: use(ref) };
+}
+
+export interface FigureStyle {
+  /** Decimals in the first unit; as authored where not said. */
+  readonly decimals?: number;
+  /** Inches as a fraction where one is true to 0.01 mm: stock, drills, saw lines, blades only. */
+  readonly fraction?: boolean;
+  /** Not repeated in the other system. */
+  readonly single?: boolean;
+}
+
+export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
+  const { id, q } = valueOf(use, ref);
+  const decimals = style.decimals ?? Math.min(q.decimals, q.unit === 'in' ? 3 : 2);
+  const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
+  const unit = secondUnit(q.unit);
+  if (style.single || unit === undefined) return first;
+  return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
+}
+
+function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): string {
+  if (unit === 'in' && style.fraction) {
+    const { text: fraction, residualNm } = formatFraction(q.value, 64);
+    if (Math.abs(residualNm) <= 10_000) return fraction;
+  }
+  return formatNumber(q.value, unit, decimals);
+}
+
+/** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */
+function secondDecimals(kind: Kind, unit: string, decimals: number): number {
+  if (kind === 'length') return unit === 'in' ? decimals + 1 : Math.max(decimals - 1, 1);
+  if (kind === 'mass' || kind === 'area' || kind === 'timber-volume') return decimals + 1;
+  return decimals;
+}
+
+export type LimitsOnCard =
+  | { readonly ok: true; readonly limits: Limits; readonly counts: number }
+  | { readonly ok: false; readonly why: string };
+
+/** Limits as this gauge reads them, and inward again in the second unit. */
+export function limits(use: Use, ref: Ref, gauge: Gauge): LimitsOnCard {
+  const { id, q } = valueOf(use, ref);
+  const first = formatLimits(q, { unit: gauge.unit, step: gauge.step });
+  if (!first.ok) return { ok: false, why: first.text };
+  const { low, high, target, unit, counts } = first;
+  const second = secondLimits(first);
+  return {
+    ok: true,
+    counts,
+    limits: { kind: 'limits', fact: id, low, high, target, unit, ...(second ? { second } : {}) },
+  };
+}
+
+function secondLimits(first: PrintedLimits): Limits['second'] {
+  const unit = secondUnit(first.unit);
+  const step = unit === undefined ? undefined : SECOND_STEP[unit];
+  if (unit === undefined || step === undefined) return undefined;
+  const second = formatSecond(first, { unit, step });
+  return second.ok ? { low: second.low, high: second.high, unit } : undefined;
+}
+
+/** Readings a gauge's step shows, in decimals of its unit. */
+export const gaugeDecimals = (gauge: Gauge): number => decimalsOf(gauge.step, gauge.unit) ?? 2;

@@ -1,0 +1,187 @@
+/** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
+import { namesOf, row } from '../facts/row.ts';
+import type { Arg, Check, Line, Table, Tool } from './card.ts';
+import { byEye, often, one } from './common.ts';
+import { cavityLetters } from './drawing/plan.ts';
+import type { Desk } from './station.ts';
+import { say } from './station.ts';
+
+export type SetupId = 'back' | 'top';
+
+/** Order of cutting in a set-up; common practice of the trade, no source. */
+const ORDER = ['springs', 'controls', 'recess', 'pickup', 'bridge', 'neck', 'other'] as const;
+
+export const setupOf = (desk: Desk, id: SetupId) => desk.subject.spec.setups[id];
+
+const fixtureOf = (desk: Desk, id: SetupId) =>
+  row(desk.subject.plant.fixtures, desk.use(setupOf(desk, id).fixture), 'plant.fixtures');
+
+export const fixtureName = (desk: Desk, id: SetupId): Arg => desk.name(fixtureOf(desk, id).title);
+
+const machineName = (desk: Desk, id: SetupId): Arg =>
+  desk.name(row(desk.subject.plant.machines, desk.use(setupOf(desk, id).machine), 'plant.machines').title);
+
+/** Cavities of a set-up in the order they are cut. */
+export function cavitiesOf(desk: Desk, id: SetupId): readonly string[] {
+  const { cavities } = desk.subject.spec;
+  const place = (name: string) => ORDER.indexOf(desk.use(cavities![name]!.purpose));
+  return namesOf(cavities)
+    .filter((name) => desk.use(cavities![name]!.setup) === id)
+    .toSorted((a, b) => place(a) - place(b));
+}
+
+const holesOf = (desk: Desk, id: SetupId): readonly string[] =>
+  namesOf(desk.subject.spec.holes).filter((name) => desk.use(desk.subject.spec.holes![name]!.setup) === id);
+
+/** How the body is put on the fixture, in words. */
+export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
+  const setup = setupOf(desk, id);
+  const { plant } = desk.subject;
+  const { use } = desk;
+  const located: Line = setup.pins
+    ? say('machining.step.pins', { pattern: desk.name(row(plant.patterns, use(setup.pins), 'plant.patterns').title) })
+    : say('machining.step.locates', {
+        holes: { kind: 'series', items: (setup['locates-on'] ?? []).map((hole) => cutTitle(desk, 'holes', use(hole))) },
+      });
+  return [
+    say('machining.step.read-back', { fixture: fixtureName(desk, id), program: desk.name(setup.program) }),
+    ...(setup.flip ? [say(`machining.step.flip-${use(setup.flip)}`)] : []),
+    say(`machining.step.rests-${use(setup['rests-on'])}`),
+    located,
+    say(`machining.step.hold-${use(setup.hold)}`),
+    say(`machining.step.zero-${use(setup['z-zero'])}`),
+    say('machining.step.first'),
+  ];
+}
+
+/** Steps of cutting: skim, perimeter or carve, cavities in order, holes. */
+export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
+  const { cutters, faces } = setupOf(desk, id);
+  const own = cavitiesOf(desk, id);
+  const holes = holesOf(desk, id);
+  return [
+    ...(faces && cutters?.face
+      ? [say('machining.step.face', { cutter: cutterName(desk, desk.use(cutters.face)) })]
+      : []),
+    ...(cutters?.carve ? [say('machining.step.carve', { cutter: cutterName(desk, desk.use(cutters.carve)) })] : []),
+    ...(cutters?.perimeter
+      ? [say('machining.step.perimeter', { cutter: cutterName(desk, desk.use(cutters.perimeter)) })]
+      : []),
+    ...(own.length > 0
+      ? [
+          say('machining.step.cavities', {
+            cavities: { kind: 'series', items: own.map((name) => cutTitle(desk, 'cavities', name)) },
+          }),
+        ]
+      : []),
+    ...(holes.length > 0 ? [say('machining.step.holes')] : []),
+    say('machining.step.stopped'),
+  ];
+}
+
+export function cutTitle(desk: Desk, table: 'cavities' | 'holes', id: string): Arg {
+  const cut = desk.subject.spec[table]![id]!;
+  return cut.title
+    ? desk.name(cut.title)
+    : { kind: 'name', text: id.replace(/-/g, ' '), fact: (cut.setup ?? cut.depth)!.id };
+}
+
+function cutterName(desk: Desk, id: string): Arg {
+  return desk.name(row(desk.subject.plant.cutters, id, 'plant.cutters').title);
+}
+
+/** Machine, fixture, program, then the cutters in the order they are first needed. */
+export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
+  const setup = setupOf(desk, id);
+  const { use } = desk;
+  const { cavities, holes } = desk.subject.spec;
+  const named = [setup.cutters?.face, setup.cutters?.carve, setup.cutters?.perimeter].flatMap((leaf) =>
+    leaf ? [use(leaf)] : [],
+  );
+  const cutters = new Set([
+    ...named,
+    ...cavitiesOf(desk, id).map((name) => use(cavities![name]!.cutter)),
+    ...holesOf(desk, id).map((name) => use(holes![name]!.drill)),
+  ]);
+  return [
+    { role: say('tool.machine'), name: machineName(desk, id) },
+    { role: say('tool.fixture'), name: fixtureName(desk, id) },
+    { role: say('tool.program'), name: desk.name(setup.program) },
+    ...[...cutters].map((cutter) => ({ role: say('tool.cutter'), name: cutterName(desk, cutter) })),
+  ];
+}
+
+/** One check a cavity: what the gauge must read from where it is held. */
+export const depthChecks = (desk: Desk, id: SetupId): readonly Check[] =>
+  cavitiesOf(desk, id).map((name) => {
+    const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
+    const role = way === 'depth' ? 'depth' : 'height';
+    return {
+      what: say(`machining.check.${way}`, { cavity: cutTitle(desk, 'cavities', name), from: surfaceName(from) }),
+      limits: desk.limits(`cavity.${name}.measured`, role),
+      gauge: desk.gauge(role).name,
+      often: often(desk),
+      boxes: [one],
+    };
+  });
+
+/** A surface as people call it: the point of the top goes with its name. */
+export const surfaceName = (surface: string): Line => say(`surface.${surface.replace('@', '-')}`);
+
+/** Every cut with its number for the program and for the gauge. */
+export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
+  const { spec } = desk.subject;
+  const letters = cavityLetters(desk, id);
+  const cavities = cavitiesOf(desk, id).map((name): Arg[] => {
+    const cavity = spec.cavities![name]!;
+    const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
+    return [
+      letters.get(name)!,
+      cutTitle(desk, 'cavities', name),
+      desk.figure(`cavity.${name}.height`, { single: true, decimals: 2 }),
+      desk.limits(`cavity.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+      say(`machining.measured-${way}`, { from: surfaceName(from) }),
+      cutterName(desk, desk.use(cavity.cutter)),
+      desk.figure(cavity.corner, { single: true }),
+    ];
+  });
+  const holes = holesOf(desk, id).map((name): Arg[] => {
+    const hole = spec.holes![name]!;
+    const { way } = desk.use.fact(`hole.${name}.measuring`);
+    return [
+      cutTitle(desk, 'holes', name),
+      desk.figure(hole.at.x, { single: true }),
+      desk.figure(hole.at.y, { single: true }),
+      desk.figure(hole.diameter, { fraction: true }),
+      desk.figure(`hole.${name}.height`, { single: true, decimals: 2 }),
+      desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+      cutterName(desk, desk.use(hole.drill)),
+    ];
+  });
+  const columns = (...ids: string[]) => ids.map((column) => say(`column.${column}`));
+  return [
+    ...(cavities.length > 0
+      ? [
+          {
+            title: say('machining.cavities'),
+            columns: columns('letter', 'cavity', 'z', 'measured', 'from', 'cutter', 'corner'),
+            rows: cavities,
+          },
+        ]
+      : []),
+    ...(holes.length > 0
+      ? [
+          {
+            title: say('machining.holes'),
+            columns: columns('hole', 'x', 'y', 'diameter', 'z', 'measured', 'cutter'),
+            rows: holes,
+          },
+        ]
+      : []),
+  ];
+}
+
+export const machiningChecks = (desk: Desk): readonly Check[] => [
+  byEye(desk, say('machining.check.holes'), desk.gauge('hole').name),
+  byEye(desk, say('machining.check.edges')),
+];

@@ -1,0 +1,81 @@
+/** Bookmatch and joint: halves opened like a book, boards put edge to edge, edges jointed. */
+import { byEye, cautions, key, partName, setAside, signedOff } from '../common.ts';
+import { plan } from '../drawing/plan.ts';
+import type { Desk, Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'jointing',
+  on: ({ parts, pieces }) => parts.some((part) => (pieces[part] ?? 1) > 1),
+  card: (desk) => {
+    const { spec } = desk.subject;
+    const parts = jointed(desk);
+    const book = parts.includes('cap') && spec.timber.cap && desk.use(spec.timber.cap.match) === 'book';
+    return {
+      keyNumbers: parts
+        .flatMap((part) => [
+          key(say('jointing.key.pieces', { part: partName(part) }), desk.figure(`blank.${part}.pieces`)),
+          key(
+            say('jointing.key.width', { part: partName(part) }),
+            desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
+          ),
+        ])
+        .concat(key(say('jointing.key.length'), desk.figure('blank.length', { decimals: 0 }))),
+      steps: [
+        say('jointing.step.order'),
+        ...(book ? [say('jointing.step.open'), say('jointing.step.pair-id')] : []),
+        ...(parts.some((part) => part !== 'cap') ? [say('jointing.step.boards')] : []),
+        say('jointing.step.joint'),
+        say('jointing.step.prove'),
+        ...(book ? [say('jointing.step.seam')] : []),
+      ],
+      tools: [
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.straightedge'), name: desk.gauge('straightedge').name },
+        { role: say('tool.width'), name: desk.gauge('width').name },
+      ],
+      checks: [
+        byEye(desk, say('jointing.check.gap'), desk.gauge('straightedge').name),
+        byEye(desk, say('jointing.check.width'), desk.gauge('width').name),
+        ...(book ? [byEye(desk, say('jointing.check.figure'))] : []),
+      ],
+      whenOut: [say('jointing.out.gap'), say('jointing.out.narrow'), setAside(desk)],
+      cautions: cautions(desk, 'rotating', 'feed', 'lockout', 'stopped'),
+      drawings: [
+        plan(desk, {
+          caption: say(book ? 'drawing.bookmatch' : 'drawing.boards'),
+          view: 'top',
+          rough: true,
+          blank: true,
+          seam: true,
+        }),
+      ],
+      tables: [],
+      signOff: signedOff,
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.pieces', 'sheet-column.piece-width', 'sheet-column.length'],
+    cells: (desk) => [
+      {
+        kind: 'series',
+        items: jointed(desk).map((part) =>
+          say('sheet.part-value', { part: partName(part), value: desk.figure(`blank.${part}.pieces`) }),
+        ),
+      },
+      {
+        kind: 'series',
+        items: jointed(desk).map((part) =>
+          say('sheet.part-value', {
+            part: partName(part),
+            value: desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
+          }),
+        ),
+      },
+      desk.figure('blank.length', { decimals: 0 }),
+    ],
+  },
+};
+export default station;
+
+const jointed = (desk: Desk) => desk.route.parts.filter((part) => (desk.route.pieces[part] ?? 1) > 1);

@@ -1,0 +1,69 @@
+/** Lamination: glue on the joint, cap on back, tacked so that they cannot slide. */
+import { byEye, cautions, key, one, setAside, signedOff } from '../common.ts';
+import { plan } from '../drawing/plan.ts';
+import { stack } from '../drawing/stack.ts';
+import { laminating } from '../laminating.ts';
+import type { Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'lamination',
+  on: ({ parts }) => parts.includes('cap'),
+  card: (desk) => {
+    const glue = laminating(desk);
+    return {
+      keyNumbers: [
+        key(say('lamination.key.glue'), desk.figure('lamination.glue', { single: true })),
+        key(say('lamination.key.open-time'), desk.figure(glue.open, { decimals: 0 })),
+        key(say('lamination.key.trim'), desk.figure('saw.trim.distance', { decimals: 0, fraction: true })),
+      ],
+      steps: [
+        say('lamination.step.faces'),
+        say('lamination.step.pair'),
+        say('lamination.step.dry'),
+        say('lamination.step.spread', {
+          glue: desk.figure('lamination.glue', { single: true }),
+          spread: desk.figure(glue.spread, { decimals: 0 }),
+        }),
+        say('lamination.step.close', { open: desk.figure(glue.open, { decimals: 0 }) }),
+        say('lamination.step.go-pin'),
+        say('lamination.step.tack'),
+        say('lamination.step.count'),
+        say('lamination.step.mark'),
+      ],
+      tools: [
+        { role: say('tool.adhesive'), name: glue.title },
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.scale'), name: desk.gauge('glue').name },
+        { role: say('tool.time'), name: desk.gauge('time').name },
+      ],
+      checks: [
+        byEye(desk, say('lamination.check.glue'), desk.gauge('glue').name),
+        byEye(desk, say('lamination.check.time'), desk.gauge('time').name),
+        byEye(desk, say('lamination.check.pins'), say('common.go-pin')),
+        {
+          what: say('lamination.check.tacks-in'),
+          gauge: say('common.by-count'),
+          often: say('common.every-piece'),
+          boxes: [one],
+        },
+      ],
+      whenOut: [say('lamination.out.late'), say('lamination.out.slid'), setAside(desk)],
+      cautions: cautions(desk, 'glue', 'metal', 'lifting'),
+      drawings: [
+        plan(desk, { caption: say('drawing.tacks'), view: 'top', rough: true, trim: true, seam: true, pattern: true }),
+        stack(desk),
+      ],
+      tables: [],
+      signOff: signedOff,
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.glue', 'sheet-column.open-time'],
+    cells: (desk) => [
+      desk.figure('lamination.glue', { single: true }),
+      desk.figure(laminating(desk).open, { decimals: 0 }),
+    ],
+  },
+};
+export default station;

@@ -1,0 +1,81 @@
+/** Planing: a light cut off each face so that both clean up. */
+import { byEye, cautions, key, partName, setAside, signedOff, thickOrThin, thicknessCheck } from '../common.ts';
+import { plan } from '../drawing/plan.ts';
+import type { Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'planing',
+  on: () => true,
+  card: (desk) => {
+    const { parts } = desk.route;
+    return {
+      keyNumbers: parts.map((part) =>
+        key(
+          say('planing.key.out', { part: partName(part) }),
+          desk.limits(`thickness.part.${part}.planed`, 'thickness'),
+        ),
+      ),
+      steps: [
+        say('planing.step.rested'),
+        say('planing.step.metal'),
+        ...parts.map((part) =>
+          say('planing.step.cut', {
+            part: partName(part),
+            cut: desk.figure(`planing.${part}.cut`, { decimals: 2 }),
+            passes: desk.figure(`planing.${part}.passes`),
+          }),
+        ),
+        say('planing.step.feed'),
+        say('planing.step.measure'),
+        say('planing.step.order'),
+      ],
+      tools: [
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.thickness'), name: desk.gauge('thickness').name },
+      ],
+      checks: [
+        ...parts.map((part) =>
+          thicknessCheck(
+            desk,
+            say('planing.check.thickness', { part: partName(part) }),
+            `thickness.part.${part}.planed`,
+            'thickness',
+          ),
+        ),
+        byEye(desk, say('planing.check.clean')),
+      ],
+      whenOut: [...thickOrThin(desk), say('planing.out.rough'), setAside(desk)],
+      cautions: cautions(desk, 'rotating', 'feed', 'metal', 'lockout', 'stopped'),
+      drawings: [plan(desk, { caption: say('drawing.points'), view: 'top', rough: true, blank: true, points: true })],
+      tables: [
+        {
+          title: say('planing.table'),
+          columns: [say('column.part'), say('column.in'), say('column.out'), say('column.removal')],
+          rows: parts.map((part) => [
+            partName(part),
+            desk.limits(`thickness.part.${part}.rough`, 'thickness'),
+            desk.limits(`thickness.part.${part}.planed`, 'thickness'),
+            desk.limits(`removal.part.${part}.planed`, 'thickness'),
+          ]),
+        },
+      ],
+      signOff: signedOff,
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.part-out'],
+    cells: (desk) => [
+      {
+        kind: 'series',
+        items: desk.route.parts.map((part) =>
+          say('sheet.part-value', {
+            part: partName(part),
+            value: desk.limits(`thickness.part.${part}.planed`, 'thickness'),
+          }),
+        ),
+      },
+    ],
+  },
+};
+export default station;

@@ -1,0 +1,72 @@
+/** Press: bodies in a stack under pressure until the glue holds. */
+import { byEye, cautions, key, setAside, signedOff, thicknessCheck } from '../common.ts';
+import { stack } from '../drawing/stack.ts';
+import { plan } from '../drawing/plan.ts';
+import type { Station } from '../station.ts';
+import { say } from '../station.ts';
+import { laminating } from '../laminating.ts';
+
+const station: Station = {
+  id: 'press',
+  on: ({ parts }) => parts.includes('cap'),
+  card: (desk) => {
+    const glue = laminating(desk);
+    return {
+      keyNumbers: [
+        key(say('press.key.pressure'), desk.figure(glue.pressure, { decimals: 0 })),
+        key(say('press.key.time'), desk.figure(glue.press, { decimals: 0 })),
+        key(say('press.key.after'), desk.figure(glue.after, { decimals: 0 })),
+        key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
+        key(say('press.key.likely'), desk.figure('thickness.blank.rss', { single: true })),
+      ],
+      steps: [
+        say('press.step.count'),
+        say('press.step.load'),
+        say('press.step.open-time', { open: desk.figure(glue.open, { decimals: 0 }) }),
+        say('press.step.pressure', { pressure: desk.figure(glue.pressure, { decimals: 0 }) }),
+        say('press.step.time', { time: desk.figure(glue.press, { decimals: 0 }) }),
+        say('press.step.unload'),
+        say('press.step.tacks-out'),
+        say('press.step.rest', { after: desk.figure(glue.after, { decimals: 0 }) }),
+      ],
+      tools: [
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.pressure'), name: desk.gauge('pressure').name },
+        { role: say('tool.time'), name: desk.gauge('time').name },
+      ],
+      checks: [
+        thicknessCheck(desk, say('press.check.blank'), 'thickness.blank', 'thickness'),
+        byEye(desk, say('press.check.flat'), desk.gauge('flatness').name),
+        byEye(desk, say('press.check.line')),
+        byEye(desk, say('press.check.tacks'), say('common.by-count')),
+      ],
+      whenOut: [say('press.out.thick'), say('press.out.open-joint'), say('press.out.pressure'), setAside(desk)],
+      cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
+      drawings: [
+        plan(desk, {
+          caption: say('drawing.points'),
+          view: 'top',
+          outline: 'hidden',
+          rough: true,
+          points: true,
+          pattern: true,
+        }),
+        stack(desk),
+      ],
+      tables: [],
+      signOff: signedOff,
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.pressure', 'sheet-column.press-time', 'sheet-column.blank'],
+    cells: (desk) => {
+      const glue = laminating(desk);
+      return [
+        desk.figure(glue.pressure, { decimals: 0 }),
+        desk.figure(glue.press, { decimals: 0 }),
+        desk.limits('thickness.blank', 'thickness'),
+      ];
+    },
+  },
+};
+export default station;

@@ -1,0 +1,97 @@
+/** Location holes through a jig, then the first saw cut, which leaves room. */
+import { namesOf, row } from '../../facts/row.ts';
+import { byEye, cautions, key, setAside, signedOff } from '../common.ts';
+import { patternId, plan } from '../drawing/plan.ts';
+import type { Desk, Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'rough-sawing',
+  on: () => true,
+  card: (desk) => {
+    const { spec, plant } = desk.subject;
+    const holes = patternHoles(desk);
+    const cap = desk.route.parts.includes('cap');
+    return {
+      keyNumbers: [
+        key(say('rough-sawing.key.line'), desk.figure('saw.rough.distance', { decimals: 0, fraction: true })),
+        key(say('rough-sawing.key.holes'), {
+          kind: 'series',
+          items: holes.map(({ id }) => ({ kind: 'name', text: id, fact: `plant.patterns.${id}` })),
+        }),
+        key(say('rough-sawing.key.hole'), desk.figure(holes[0]!.hole.diameter, { fraction: true })),
+      ],
+      steps: [
+        say('rough-sawing.step.number'),
+        say(cap ? 'rough-sawing.step.jig-seam' : 'rough-sawing.step.jig', { jig: jigName(desk) }),
+        say('rough-sawing.step.drill'),
+        say('rough-sawing.step.prove'),
+        say('rough-sawing.step.line', { line: desk.figure('saw.rough.distance', { decimals: 0, fraction: true }) }),
+        say('rough-sawing.step.saw'),
+        say('rough-sawing.step.rewrite'),
+      ],
+      tools: [
+        { role: say('tool.jig'), name: jigName(desk) },
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.line'), name: desk.gauge('line').name },
+      ],
+      checks: [
+        byEye(desk, say('rough-sawing.check.pattern'), say('common.go-pin')),
+        byEye(desk, say('rough-sawing.check.line'), desk.gauge('line').name),
+        byEye(desk, say('rough-sawing.check.number')),
+      ],
+      whenOut: [say('rough-sawing.out.line'), say('rough-sawing.out.hole'), setAside(desk)],
+      cautions: cautions(desk, 'blade', 'rotating', 'metal', 'lockout'),
+      drawings: [
+        plan(desk, { caption: say('drawing.rough'), view: 'top', rough: true, blank: true, seam: cap, pattern: true }),
+      ],
+      tables: [
+        {
+          title: say('rough-sawing.table', {
+            pattern: desk.name(row(plant.patterns, patternId(desk) ?? '', 'plant.patterns').title),
+          }),
+          columns: [say('column.hole'), say('column.x'), say('column.y'), say('column.diameter')],
+          rows: holes.map(({ id, hole }) => [
+            { kind: 'name', text: id, fact: hole.diameter.id },
+            desk.figure(hole.at.x),
+            desk.figure(hole.at.y),
+            desk.figure(hole.diameter, { fraction: true }),
+          ]),
+        },
+        {
+          title: say('rough-sawing.blank'),
+          columns: [say('column.length'), say('column.width'), say('column.body-length'), say('column.body-width')],
+          rows: [
+            [
+              desk.figure('blank.length', { decimals: 0 }),
+              desk.figure('blank.width', { decimals: 0 }),
+              desk.figure('outline.length', { decimals: 0 }),
+              desk.figure('outline.width', { decimals: 0 }),
+            ],
+          ],
+        },
+      ],
+      signOff: signedOff,
+    };
+
+    function jigName(at: Desk) {
+      return at.name(row(plant.jigs, at.use(spec.location.jig), 'plant.jigs').title);
+    }
+  },
+  sheet: {
+    columns: ['sheet-column.jig', 'sheet-column.rough-line'],
+    cells: (desk) => {
+      const { spec, plant } = desk.subject;
+      return [
+        desk.name(row(plant.jigs, desk.use(spec.location.jig), 'plant.jigs').title),
+        desk.figure('saw.rough.distance', { decimals: 0, fraction: true }),
+      ];
+    },
+  },
+};
+export default station;
+
+function patternHoles(desk: Desk) {
+  const { holes } = row(desk.subject.plant.patterns, patternId(desk) ?? '', 'plant.patterns');
+  return namesOf(holes).map((id) => ({ id, hole: holes[id]! }));
+}

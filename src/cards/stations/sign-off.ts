@@ -1,0 +1,93 @@
+/** Sign-off: the machined body, proved before it leaves the department. */
+import { pointsOf } from '../../facts/parts.ts';
+import { byEye, cautions, key, one, often, setAside } from '../common.ts';
+import { plan, topPoint } from '../drawing/plan.ts';
+import { highestPoint } from '../../facts/parts.ts';
+import type { Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'sign-off',
+  on: () => true,
+  card: (desk) => {
+    const { spec } = desk.subject;
+    const thickest = `thickness.body.machined.${highestPoint(spec)}` as const;
+    const goNoGo = desk.gauge('go-no-go').name;
+    return {
+      keyNumbers: [
+        key(say('sign-off.key.machined', { point: topPoint(desk) }), desk.limits(thickest, 'thickness')),
+        key(say('sign-off.key.joint'), desk.figure('neck.joint-line', { decimals: 1 })),
+        key(say('sign-off.key.scale'), desk.figure(spec.neck.scale)),
+      ],
+      steps: [
+        say('sign-off.step.count'),
+        say('sign-off.step.first-piece'),
+        say('sign-off.step.go-no-go'),
+        say('sign-off.step.look'),
+        say('sign-off.step.number'),
+        say('sign-off.step.sign'),
+      ],
+      tools: [
+        { role: say('tool.thickness'), name: desk.gauge('thickness').name },
+        { role: say('tool.go-no-go'), name: goNoGo },
+      ],
+      checks: [
+        ...pointsOf(spec, 'machined').map((point) => ({
+          what: say('sign-off.check.machined', { point: say(`point.${point}`) }),
+          limits: desk.limits(`thickness.body.machined.${point}`, 'thickness'),
+          gauge: desk.gauge('thickness').name,
+          often: often(desk),
+          boxes: [one],
+        })),
+        byEye(desk, say('sign-off.check.pocket'), goNoGo),
+        byEye(desk, say('sign-off.check.cavities'), goNoGo),
+        byEye(desk, say('sign-off.check.step')),
+        byEye(desk, say('sign-off.check.tear-out')),
+        byEye(desk, say('sign-off.check.metal')),
+      ],
+      whenOut: [say('sign-off.out.any'), setAside(desk)],
+      cautions: cautions(desk, 'lifting'),
+      drawings: [plan(desk, { caption: say('drawing.top'), view: 'top', setup: 'top' })],
+      tables: [
+        {
+          title: say('sign-off.white'),
+          columns: [say('column.point'), say('column.machined'), say('column.white'), say('column.removal')],
+          rows: pointsOf(spec, 'white').map((point) => [
+            say(`point.${point}`),
+            desk.limits(`thickness.body.machined.${point}`, 'thickness'),
+            desk.limits(`thickness.body.white.${point}`, 'thickness'),
+            desk.limits(`removal.body.white.${point}`, 'thickness'),
+          ]),
+        },
+        {
+          title: say('sign-off.neck'),
+          columns: [
+            say('column.fret'),
+            say('column.from-nut'),
+            say('column.from-bridge'),
+            say('column.saddles'),
+            say('column.travel'),
+          ],
+          rows: [
+            [
+              { kind: 'literal', of: 'fret', text: String(desk.use(spec.neck['joint-fret']).value) },
+              desk.figure(`fret.${desk.use(spec.neck['joint-fret']).value}.from-nut`, { decimals: 2 }),
+              desk.figure('neck.joint-line', { decimals: 2 }),
+              desk.figure('bridge.from-nut', { decimals: 2 }),
+              desk.figure(spec.bridge.travel),
+            ],
+          ],
+        },
+      ],
+      signOff: [say('sign.date'), say('sign.name'), say('sign.order')],
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.body-out', 'sheet-column.joint'],
+    cells: (desk) => [
+      desk.limits(`thickness.body.machined.${highestPoint(desk.subject.spec)}`, 'thickness'),
+      desk.figure('neck.joint-line', { decimals: 1 }),
+    ],
+  },
+};
+export default station;

@@ -1,0 +1,60 @@
+/** Trim sawing: the second cut, close to the line and never through it. */
+import { byEye, cautions, key, one, setAside, signedOff } from '../common.ts';
+import { plan } from '../drawing/plan.ts';
+import type { Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'trim-sawing',
+  on: () => true,
+  card: (desk) => {
+    const cap = desk.route.parts.includes('cap');
+    const line = desk.figure('saw.trim.distance', { decimals: 0, fraction: true });
+    return {
+      keyNumbers: [
+        key(say('trim-sawing.key.line'), line),
+        key(say('trim-sawing.key.length'), desk.figure('outline.length', { decimals: 0 })),
+        key(say('trim-sawing.key.width'), desk.figure('outline.width', { decimals: 0 })),
+      ],
+      steps: [
+        ...(cap ? [say('trim-sawing.step.metal')] : []),
+        say('trim-sawing.step.template'),
+        say('trim-sawing.step.saw', { line }),
+        say('trim-sawing.step.square'),
+        say('trim-sawing.step.number'),
+      ],
+      tools: [
+        { role: say('tool.machine'), name: desk.machine() },
+        { role: say('tool.line'), name: desk.gauge('line').name },
+      ],
+      checks: [
+        ...(cap
+          ? [
+              {
+                what: say('trim-sawing.check.tacks'),
+                gauge: say('common.by-count'),
+                often: say('common.every-piece'),
+                boxes: [one],
+              },
+            ]
+          : []),
+        byEye(desk, say('trim-sawing.check.line'), desk.gauge('line').name),
+        byEye(desk, say('trim-sawing.check.number')),
+      ],
+      whenOut: [say('trim-sawing.out.inside'), say('trim-sawing.out.outside'), setAside(desk)],
+      cautions: cautions(desk, 'blade', 'metal', 'lockout'),
+      drawings: [plan(desk, { caption: say('drawing.trim'), view: 'top', trim: true, rough: true, pattern: true })],
+      tables: [],
+      signOff: signedOff,
+    };
+  },
+  sheet: {
+    columns: ['sheet-column.trim-line', 'sheet-column.body-length', 'sheet-column.body-width'],
+    cells: (desk) => [
+      desk.figure('saw.trim.distance', { decimals: 0, fraction: true }),
+      desk.figure('outline.length', { decimals: 0 }),
+      desk.figure('outline.width', { decimals: 0 }),
+    ],
+  },
+};
+export default station;

@@ -1,0 +1,35 @@
+/** platen check [MODEL…]: findings. */
+import type { Command } from 'commander';
+import { checkAll, isError } from '../../compile.ts';
+import { findingText, renderFinding } from '../../findings/render.ts';
+import type { Common, Io } from '../io.ts';
+import { EXIT } from '../io.ts';
+import { pick } from '../pick.ts';
+
+export default function add(program: Command, io: Io, done: (code: number) => void): void {
+  program
+    .command('check')
+    .description('check models and say what is wrong, where, why it matters and what mends it')
+    .argument('[models...]', 'ids of models; all where none is named')
+    .option('--json', 'findings as JSON')
+    .action((names: string[], options: Common & { json?: boolean }) => done(check(names, options, io)));
+}
+
+function check(names: readonly string[], options: Common & { json?: boolean }, io: Io): number {
+  const checked = checkAll(io.host(options.root));
+  const picked = pick(names, checked.models, io);
+  if (!picked) return EXIT.usage;
+  const findings = [...checked.findings, ...picked.flatMap((model) => model.findings)];
+  const shown = findings.map((finding) => renderFinding(finding, checked.workspace.texts));
+  const errors = findings.filter(isError).length;
+  if (options.json) {
+    const models = picked.map(({ id, revision }) => ({ model: id, revision }));
+    io.out(
+      `${JSON.stringify({ models, errors, cautions: findings.length - errors, findings: shown }, undefined, 2)}\n`,
+    );
+  } else {
+    for (const finding of shown) io.out(`${findingText(finding)}\n\n`);
+    io.out(`${picked.length} models checked: ${errors} errors, ${findings.length - errors} cautions.\n`);
+  }
+  return errors > 0 ? EXIT.errors : EXIT.good;
+}

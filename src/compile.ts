@@ -1,0 +1,121 @@
+/**
+ * The map of the program.
+ *
+ *   models/*.yaml ─┐
+ *   models/plant/ ─┴─ read ─→ derive ─→ check ─→ cards ─→ print ─→ out/
+ *                      │        │         └ findings (an error stops this model's cards)
+ *                      places   └ facts (each knows its inputs)
+ *
+ * Each phase is a folder; none imports another; this file joins them.
+ */
+import { makeCards, makeSheets } from './cards/make.ts';
+import type { MadeCard, StationSheet } from './cards/card.ts';
+import { runChecks } from './check/run.ts';
+import { derive } from './derive/derive.ts';
+import type { Facts } from './facts/facts.ts';
+import type { Subject } from './facts/subject.ts';
+import type { Finding } from './findings/finding.ts';
+import { inOrder } from './findings/render.ts';
+import type { Host } from './host/host.ts';
+import { unique } from './read/model.ts';
+import type { ModelSource } from './read/model.ts';
+import { readWorkspace } from './read/read.ts';
+import type { Workspace } from './read/read.ts';
+
+/** One hand of a model with its facts. */
+export interface Derived {
+  readonly subject: Subject;
+  readonly facts: Facts;
+}
+
+/** A model after the checks: what is wrong with it, and its facts as far as they could be derived. */
+export interface CheckedModel {
+  readonly id: string;
+  readonly file: string;
+  readonly title: string;
+  readonly revision: string;
+  readonly hands: readonly Derived[];
+  readonly findings: readonly Finding[];
+}
+
+/** Proof that a model has no errors: cards are made from nothing else. */
+export interface SoundModel extends CheckedModel {
+  readonly sound: true;
+}
+
+export interface Checked {
+  readonly workspace: Workspace;
+  readonly models: readonly CheckedModel[];
+  /** Of the plant and of files as such. */
+  readonly findings: readonly Finding[];
+}
+
+/** Steps one to three: read, derive, check. */
+export function checkAll(host: Host): Checked {
+  const workspace = readWorkspace(host, schemas(host));
+  const models = workspace.models.map((source) => checkModel(source, workspace));
+  return { workspace, models, findings: inOrder(workspace.findings) };
+}
+
+function checkModel(source: ModelSource, workspace: Workspace): CheckedModel {
+  const known = [...workspace.findings, ...source.findings];
+  const hands = source.variants.map(({ hand, spec }): Derived => {
+    const subject = { spec, plant: workspace.plant, hand };
+    return { subject, facts: derive(subject) };
+  });
+  const checked = hands.flatMap(({ subject, facts }) => runChecks(subject, facts, known));
+  const { id, file } = source;
+  const named = (key: 'title' | 'revision', otherwise: string): string => {
+    const reading = hands[0]?.facts.read((use) => use(hands[0]!.subject.spec[key]));
+    return reading?.ok ? reading.value : otherwise;
+  };
+  return {
+    id,
+    file,
+    title: named('title', id),
+    revision: named('revision', '?'),
+    hands,
+    findings: inOrder(unique([...source.findings, ...checked])),
+  };
+}
+
+export const isError = (finding: Finding): boolean => finding.severity === 'error';
+
+/** The model as sound, if neither it nor the plant has an error. */
+export function sound(model: CheckedModel, plant: readonly Finding[]): SoundModel | undefined {
+  return model.findings.some(isError) || plant.some(isError) ? undefined : { ...model, sound: true };
+}
+
+export interface CardsOfModel {
+  readonly model: CheckedModel;
+  /** In route order, the right hand before the left; none of a model with errors. */
+  readonly cards: readonly MadeCard[];
+  /** Its own findings and those of making its cards. */
+  readonly findings: readonly Finding[];
+}
+
+export interface Compiled {
+  readonly checked: Checked;
+  readonly models: readonly CardsOfModel[];
+  readonly sheets: readonly StationSheet[];
+}
+
+/** Step four: the cards of every sound model, as plain data. */
+export function compileAll(host: Host): Compiled {
+  const checked = checkAll(host);
+  const models = checked.models.map((model): CardsOfModel => {
+    const good = sound(model, checked.findings);
+    if (!good) return { model, cards: [], findings: model.findings };
+    const made = good.hands.map(({ subject, facts }) => makeCards(subject, facts));
+    const findings = inOrder(unique([...model.findings, ...made.flatMap((one) => one.findings)]));
+    return { model, cards: findings.some(isError) ? [] : made.flatMap((one) => one.cards), findings };
+  });
+  const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ model }) => model.hands);
+  return { checked, models, sheets: makeSheets(checked.workspace.plant, printed) };
+}
+
+/** The published schemas, as they come with the program: a workspace's own copies are for editors. */
+const schemas = (host: Host) => ({
+  model: host.shipped('models/schemas/model.schema.json')!,
+  plant: host.shipped('models/schemas/plant.schema.json')!,
+});

@@ -1,0 +1,69 @@
+/** Outlines of cavities and places of holes, seen from the top; mirrored for the left hand. */
+import type { Use } from '../../facts/facts.ts';
+import { byDefinition } from '../../facts/facts.ts';
+import { namesOf, wanted } from '../../facts/row.ts';
+import type { Model } from '../../facts/spec.generated.ts';
+import type { Subject } from '../../facts/subject.ts';
+import type { Shape } from '../../geometry/shape.ts';
+import { shapePolygon } from '../../geometry/shape.ts';
+import { mirror } from '../../geometry/transform.ts';
+import { toMm } from '../lengths.ts';
+import type { Rule } from '../rule.ts';
+import { derivation } from '../rule.ts';
+import type { Drawn } from './outline.ts';
+
+/** A hole as it lies, seen from the top, mm. */
+export interface Spot {
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly diameterMm: number;
+}
+
+declare module '../../facts/facts.ts' {
+  interface DerivedFacts {
+    [id: `cavity.${string}.drawn`]: Drawn;
+    [id: `hole.${string}.spot`]: Spot;
+  }
+}
+
+const rule: Rule = (subject) => [
+  ...namesOf(subject.spec.cavities).map((id) =>
+    derivation({
+      id: `cavity.${id}.drawn`,
+      label: `cavity ${id}: outline`,
+      formula: 'shape placed by point and angle, chord error at most 0.01 mm; mirrored for the left hand',
+      source: byDefinition,
+      value: (use) => cavity(subject, use, subject.spec.cavities![id]!),
+    }),
+  ),
+  ...namesOf(subject.spec.holes).map((id) =>
+    derivation({
+      id: `hole.${id}.spot`,
+      label: `hole ${id}: place and diameter`,
+      formula: 'as given; mirrored for the left hand',
+      source: byDefinition,
+      value: (use) => {
+        const { at, diameter } = subject.spec.holes![id]!;
+        const xMm = toMm(use(at.x)) * (subject.hand === 'left' ? -1 : 1);
+        return { xMm, yMm: toMm(use(at.y)), diameterMm: toMm(use(diameter)) };
+      },
+    }),
+  ),
+];
+export default rule;
+
+function cavity({ hand }: Subject, use: Use, { shape, at, angle, corner }: Model.Cavity): Drawn {
+  const placement = { xMm: toMm(use(at.x)), yMm: toMm(use(at.y)), angleDeg: angle ? use(angle).value : 0 };
+  const made = shapePolygon(shapeOf(use, shape, toMm(use(corner))), placement);
+  if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
+  return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
+}
+
+function shapeOf(use: Use, shape: Model.Shape, cornerMm: number): Shape {
+  const kind = use(shape.kind);
+  const mm = (leaf: Model.Shape['length'], name: string) => toMm(use(wanted(leaf, `the ${name} of this shape`)));
+  if (kind === 'circle') return { kind, diameterMm: mm(shape.diameter, 'diameter') };
+  if (kind === 'path') return { kind, d: use(wanted(shape.path, 'the path of this shape')) };
+  const size = { lengthMm: mm(shape.length, 'length'), widthMm: mm(shape.width, 'width') };
+  return kind === 'slot' ? { kind, ...size } : { kind, ...size, cornerMm };
+}

@@ -1,0 +1,106 @@
+/**
+ * A card as its templates see it: every text resolved, every name always there (null where a card has nothing), so that a
+ * template that asks for something else asks in vain.
+ */
+import type { Card, Check, Drawing } from '../cards/card.ts';
+import { drawDrawing } from './drawing/drawing.ts';
+import type { Paper, PostedCard } from './input.ts';
+import { keyNumberView } from './key-number-view.ts';
+import { identifier, markup, type Markup } from './markup.ts';
+import { pageRule } from './page-rule.ts';
+import { qrMarkup } from './qr.ts';
+import { signMarkup } from './signs.ts';
+import { drawingWords, type Speech } from './speech.ts';
+
+export interface CardViewInput extends PostedCard {
+  readonly plantName: string;
+  readonly paper: Paper;
+}
+
+export function cardView({ card, posting, plantName, paper }: CardViewInput, talk: Speech) {
+  const page = identifier('card', ...keyParts(card));
+  const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
+  const main = drawings[0]?.small ? drawings[0] : null;
+  const model = card.model.text;
+  const station = card.station.text;
+  return {
+    page,
+    pageRule: markup(`<style>${pageRule(page, { model, station, posting, paper }, talk)}</style>`),
+    plant: plantName,
+    model,
+    modelId: card.key.model,
+    station,
+    stationId: card.key.station,
+    revision: posting.revision,
+    date: posting.date,
+    code: posting.code,
+    status: talk.phrase(`sheet.status-${posting.status}`),
+    qr: qrMarkup(posting.code),
+    hand: card.handLine ? talk.html(card.handLine) : null,
+    leftHand: card.key.hand === 'left',
+    finishes: card.finishNames.map((name) => name.text).join(', '),
+    decides: card.decides.text,
+    keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
+    steps: card.steps.map((step) => talk.html(step)),
+    mainDrawing: main,
+    moreDrawings: drawings.filter((drawing) => drawing !== main),
+    tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
+    checks: card.checks.map((check) => checkView(check, talk)),
+    whenOut: card.whenOut.map((line) => talk.html(line)),
+    cautions: card.cautions.map(({ signal, line }) => ({
+      signal,
+      word: talk.phrase(`signals.${signal}`),
+      sign: signMarkup(signal),
+      line: talk.html(line),
+    })),
+    tables: card.tables.map(({ title, columns, rows }) => ({
+      title: talk.html(title),
+      columns: columns.map((column) => talk.html(column)),
+      rows: rows.map((row) => row.map((cell) => talk.html(cell))),
+    })),
+    notes: card.notes.map((note) => note.text),
+    signOff: card.signOff.map((line) => talk.html(line)),
+  };
+}
+
+export type CardView = ReturnType<typeof cardView>;
+
+function keyParts({ key }: Card): string[] {
+  return [key.model, key.station, key.hand, ...key.finishes];
+}
+
+function checkView(check: Check, talk: Speech) {
+  return {
+    what: talk.html(check.what),
+    limits: check.limits ? talk.number(check.limits) : null,
+    gauge: talk.html(check.gauge),
+    often: talk.html(check.often),
+    boxes: check.boxes.map((box) => box.text),
+    manyBoxes: check.boxes.length > 2,
+  };
+}
+
+interface DrawingView {
+  readonly id: string;
+  readonly caption: Markup;
+  readonly svg: Markup;
+  /** Small enough to stand beside the steps on page 1. */
+  readonly small: boolean;
+}
+
+const SMALL_MM = { width: 90, height: 75 };
+
+function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView {
+  const caption = talk.plain(drawing.caption);
+  const { svg, widthMm, heightMm } = drawDrawing(
+    drawing,
+    `${page}-${drawing.id}`,
+    drawingWords(talk, caption, drawing.scale),
+  );
+  return {
+    id: drawing.id,
+    caption: talk.html(drawing.caption),
+    svg: markup(svg),
+    small: widthMm <= SMALL_MM.width && heightMm <= SMALL_MM.height,
+  };
+}

@@ -1,0 +1,104 @@
+/**
+ * A drawing as SVG in true millimetres of paper: the marks at the stated scale, the scale in figures, a bar that proves the
+ * print was not resized, and what its lines mean. Pure: the same drawing and words give the same text.
+ */
+import type { Drawing } from '../../cards/card.ts';
+import { escaped, identifier } from '../markup.ts';
+import { drawLegend, usedKinds } from './legend.ts';
+import { hatchPattern, type Hatch } from './lines.ts';
+import { drawMark, LAYERS, type Pen } from './marks.ts';
+import { num, union, type Box } from './paper.ts';
+import { BAR_ROOM_MM, barLength, scaleBar } from './scale-bar.ts';
+import { labelMarkup, TEXT_MM } from './text.ts';
+
+export interface DrawnSheet {
+  readonly svg: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export interface DrawingWords extends Pick<Pen, 'text' | 'both'> {
+  /** What the drawing shows, for those who cannot see it. */
+  readonly title: string;
+  /** 'Scale 1:5' and what the bar is for. */
+  readonly scale: string;
+  readonly lineWord: (kind: string) => string;
+}
+
+const MARGIN_MM = 1.5;
+
+/** `uid` must be unique in the page the drawing stands on. `style` goes into a file of its own, to name its font. */
+export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, style = ''): DrawnSheet {
+  const patternId = (hatch: Hatch) => identifier(uid, hatch);
+  const drawn = drawing.marks.map((mark) => ({
+    kind: mark.kind,
+    ...drawMark(mark, { scale: drawing.scale, patternId, text: words.text, both: words.both }),
+  }));
+  const box = drawn.length === 0 ? { left: 0, top: 0, right: 0, bottom: 0 } : union(drawn.map((each) => each.box));
+  const used = usedKinds(drawing.marks);
+  const frame = framed(
+    box,
+    used.lines.length + used.hatches.length > 0 ? drawLegendUnder(words, used, patternId) : undefined,
+    words,
+  );
+  const layers = LAYERS.map((kinds) =>
+    drawn
+      .filter((each) => kinds.includes(each.kind))
+      .map((each) => each.svg)
+      .join(''),
+  );
+  const patterns = used.hatches.map((hatch) => hatchPattern(hatch, patternId(hatch))).join('');
+  const { left, top, width, height } = frame;
+  const svg =
+    `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" width="${num(width)}mm" height="${num(height)}mm" ` +
+    `viewBox="${num(left)} ${num(top)} ${num(width)} ${num(height)}" role="img" aria-label="${escaped(words.title)}" ` +
+    `font-family="'Atkinson Hyperlegible Next', sans-serif" font-size="${TEXT_MM}">` +
+    `<title>${escaped(words.title)}</title>${style}` +
+    `${patterns === '' ? '' : `<defs>${patterns}</defs>`}${layers.join('')}${frame.svg}</svg>`;
+  return { svg, widthMm: width, heightMm: height };
+}
+
+type DrawLegend = (at: { x: number; y: number }, width: number) => { svg: string; height: number };
+
+function drawLegendUnder(
+  words: DrawingWords,
+  used: ReturnType<typeof usedKinds>,
+  patternId: (hatch: Hatch) => string,
+): DrawLegend {
+  const lines = used.lines.map((of) => ({ of, word: words.lineWord(of) }));
+  const hatches = used.hatches.map((of) => ({ of, word: words.lineWord(`area-${of}`) }));
+  return (at, width) => drawLegend({ lines, hatches, patternId }, at, width);
+}
+
+interface Frame {
+  readonly svg: string;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The bar along the longer side, the scale and the legend below. */
+function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): Frame {
+  const upright = box.bottom - box.top > box.right - box.left;
+  const length = barLength(Math.max(box.right - box.left, box.bottom - box.top));
+  const left = box.left - MARGIN_MM - (upright ? BAR_ROOM_MM + 2 : 0);
+  const top = box.top - MARGIN_MM;
+  const right = (upright ? box.right : Math.max(box.right, box.left + length)) + MARGIN_MM;
+  const bottom = (upright ? Math.max(box.bottom, box.top + length) : box.bottom) + MARGIN_MM;
+  const bar = upright
+    ? scaleBar({ x: left + BAR_ROOM_MM, y: box.top }, length, true)
+    : scaleBar({ x: box.left, y: bottom + 1 }, length, false);
+  const scaleTop = bottom + (upright ? 1 : 1 + BAR_ROOM_MM);
+  const scaleAt = { x: left + MARGIN_MM, y: scaleTop + TEXT_MM * 0.7 };
+  const scale = labelMarkup({ at: scaleAt, text: words.scale, anchor: 'start', bold: true });
+  const under = scaleTop + TEXT_MM * 1.4;
+  const key = legend?.({ x: left + MARGIN_MM, y: under }, right - left - 2 * MARGIN_MM);
+  return {
+    svg: bar + scale + (key?.svg ?? ''),
+    left,
+    top,
+    width: right - left,
+    height: under + (key?.height ?? 0) + MARGIN_MM - top,
+  };
+}

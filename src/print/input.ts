@@ -1,0 +1,67 @@
+/** What printing is given: cards as plain data with what is laid over them, and the files a user may edit. */
+import type { Card, Posting, StationSheet } from '../cards/card.ts';
+import type { Words } from './words.ts';
+
+export type Paper = 'A4' | 'Letter';
+
+/** A finding as it is shown: the place in figures, the lines around it as text. */
+export interface RenderedFinding {
+  readonly id: string;
+  readonly severity: 'error' | 'caution';
+  /** `file:line:col`. */
+  readonly where: string;
+  readonly excerpt: string;
+  readonly what: string;
+  readonly why: string;
+  readonly mend: string;
+  readonly notes: readonly { readonly where: string; readonly text: string }[];
+}
+
+export interface PostedCard {
+  readonly card: Card;
+  readonly posting: Posting;
+}
+
+export interface PrintedModel {
+  readonly id: string;
+  readonly title: string;
+  readonly revision: string;
+  /** Empty, or left aside, where a finding is an error. */
+  readonly cards: readonly PostedCard[];
+  readonly findings: readonly RenderedFinding[];
+}
+
+export interface PrintInput {
+  readonly models: readonly PrintedModel[];
+  readonly sheets: readonly { readonly sheet: StationSheet; readonly posting: Posting }[];
+  readonly plantName: string;
+  readonly paper: Paper;
+  /** YYYY-MM-DD the print is made for. */
+  readonly date: string;
+  /** Ids of the stations in the order of the route. */
+  readonly route: readonly string[];
+  /** Findings that belong to no model. */
+  readonly findings: readonly RenderedFinding[];
+}
+
+export interface PrintFont {
+  readonly family: string;
+  readonly weight: number;
+  /** File name it gets under assets/. */
+  readonly file: string;
+  /** WOFF2. */
+  readonly bytes: Uint8Array;
+}
+
+export interface PrintAssets {
+  /** Text by path below the templates folder: `card.hbs`, `blocks/steps.hbs`. */
+  readonly templates: ReadonlyMap<string, string>;
+  readonly words: Words;
+  /** print.css, without the fonts' rules. */
+  readonly css: string;
+  readonly fonts: readonly PrintFont[];
+}
+
+export function hasErrors(model: PrintedModel): boolean {
+  return model.findings.some((finding) => finding.severity === 'error');
+}

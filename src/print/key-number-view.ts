@@ -1,0 +1,41 @@
+import type { Arg, KeyNumber } from '../cards/card.ts';
+import { withUnit } from './say.ts';
+import type { Speech } from './speech.ts';
+
+/** One stretch that is never broken: a number or a range, the last of a series with its unit. */
+interface Part {
+  readonly text: string;
+  readonly unit: string | null;
+}
+
+/** A key number, or a series of them, set large; the second unit apart, its parts ready to print. */
+export function keyNumberView({ label, value }: KeyNumber, talk: Speech) {
+  const items = value.kind === 'series' ? value.items : [value];
+  const numbers = items.map((item) => firstUnit(item, talk));
+  const seconds = items.flatMap((item) => secondUnit(item, talk) ?? []);
+  return {
+    label: talk.html(label),
+    numbers: numbers.map(({ text, unit }, i): Part => {
+      // A unit that all share is said once, at the end.
+      const said = unit !== '' && (last(i, numbers) || numbers[i + 1]?.unit !== unit);
+      const comma = last(i, numbers) ? '' : ',';
+      return said ? { text, unit: unit + comma } : { text: text + comma, unit: null };
+    }),
+    seconds: seconds.map(({ text, unit }, i) =>
+      last(i, seconds) ? withUnit(text, unit) : `${seconds[i + 1]?.unit === unit ? text : withUnit(text, unit)},`,
+    ),
+  };
+}
+
+function last(i: number, all: readonly unknown[]): boolean {
+  return i === all.length - 1;
+}
+
+function firstUnit(item: Arg, talk: Speech): { text: string; unit: string } {
+  return item.kind === 'figure' || item.kind === 'limits' ? talk.number(item) : { text: talk.plain(item), unit: '' };
+}
+
+function secondUnit(item: Arg, talk: Speech): { text: string; unit: string } | undefined {
+  if ((item.kind !== 'figure' && item.kind !== 'limits') || !item.second) return undefined;
+  return talk.number({ ...item, ...item.second });
+}

@@ -1,0 +1,38 @@
+import type { CardKey, Posting, StationSheet } from '../cards/card.ts';
+import type { Paper } from './input.ts';
+import { identifier, markup } from './markup.ts';
+import { pageRule } from './page-rule.ts';
+import { qrMarkup } from './qr.ts';
+import type { Speech } from './speech.ts';
+
+export interface SheetViewInput {
+  readonly sheet: StationSheet;
+  readonly posting: Posting;
+  readonly plantName: string;
+  readonly paper: Paper;
+  readonly codeOf: (key: CardKey) => string | undefined;
+}
+
+/** The station sheet as its template sees it: a row a model, lying across the paper. */
+export function sheetView({ sheet, posting, plantName, paper, codeOf }: SheetViewInput, talk: Speech) {
+  const page = identifier('sheet', sheet.station.id);
+  const station = sheet.station.name.text;
+  const foot = { model: talk.phrase('sheet.station-sheet'), station, posting, paper };
+  return {
+    page,
+    pageRule: markup(`<style>${pageRule(page, foot, talk, true)}</style>`),
+    plant: plantName,
+    station,
+    date: posting.date,
+    code: posting.code,
+    qr: qrMarkup(posting.code),
+    status: talk.phrase(`sheet.status-${posting.status}`),
+    columns: sheet.columns.map((column) => talk.html(column)),
+    rows: sheet.rows.map((row) => ({
+      model: row.model.text,
+      hand: row.key.hand === 'left' ? talk.phrase('labels.left-hand') : null,
+      cells: row.cells.map((cell) => talk.html(cell)),
+      code: codeOf(row.key) ?? null,
+    })),
+  };
+}

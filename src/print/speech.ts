@@ -1,0 +1,67 @@
+/** The words of a language bound to where its mistakes are told: what the views need to put a card's data into markup. */
+import type { Arg, Figure, Limits } from '../cards/card.ts';
+import type { DrawingWords } from './drawing/drawing.ts';
+import { segmentsMarkup, type Markup } from './markup.ts';
+import { plainText, rangeText, resolve, sentence, withUnit, type Tell } from './say.ts';
+import type { Words } from './words.ts';
+
+export interface Speech {
+  readonly html: (arg: Arg) => Markup;
+  readonly plain: (arg: Arg) => string;
+  /** A sentence of the words file's own, with names put in. */
+  readonly phrase: (id: string, names?: Readonly<Record<string, string>>) => string;
+  readonly number: (value: Figure | Limits) => NumberView;
+  readonly language: string;
+}
+
+/** A number set large: the gauge's unit first, the second one apart. */
+export interface NumberView {
+  readonly text: string;
+  readonly unit: string;
+  readonly second: string | null;
+}
+
+export function speech(words: Words, tell: Tell): Speech {
+  const plain = (arg: Arg) => plainText(resolve(arg, words, tell));
+  return {
+    html: (arg) => segmentsMarkup(resolve(arg, words, tell)),
+    plain,
+    phrase: (id, names = {}) => {
+      const args = Object.fromEntries(Object.entries(names).map(([name, text]) => [name, named(text)]));
+      return plainText(sentence(id, args, words, tell));
+    },
+    number: (value) => numberView(value, words, tell),
+    language: words.language,
+  };
+}
+
+function named(text: string): Arg {
+  return { kind: 'name', text, fact: '' };
+}
+
+function numberView(value: Figure | Limits, words: Words, tell: Tell): NumberView {
+  if (value.kind === 'figure') {
+    const { text, unit, second } = value;
+    return { text, unit, second: second ? withUnit(second.text, second.unit) : null };
+  }
+  const { low, high, unit, second } = value;
+  return {
+    text: rangeText(low, high, words, tell),
+    unit,
+    second: second ? withUnit(rangeText(second.low, second.high, words, tell), second.unit) : null,
+  };
+}
+
+/** How a drawing speaks: `scale` is the 5 of 1:5. */
+export function drawingWords(talk: Speech, title: string, scale: number): DrawingWords {
+  return {
+    title,
+    scale: talk.phrase('drawing.scale', { scale: `1:${scale}` }),
+    text: talk.plain,
+    both: (value) => {
+      const { text, unit, second } = talk.number(value);
+      return [withUnit(text, unit), ...(second === null ? [] : [second])];
+    },
+    lineWord: (kind) => talk.phrase(`drawing.${kind}`),
+  };
+}
