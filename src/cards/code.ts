@@ -27,6 +27,6 @@ function canonical(value: unknown): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const fields = Object.entries(value)
     .filter(([key, field]) => key !== 'fact' && field !== undefined)
-    .sort(([a], [b]) => (a < b ? -1 : 1));
+    .toSorted(([a], [b]) => (a < b ? -1 : 1));
   return `{${fields.map(([key, field]) => `${JSON.stringify(key)}:${canonical(field)}`).join(',')}}`;
 }

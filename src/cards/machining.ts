@@ -81,9 +81,7 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
 
 export function cutTitle(desk: Desk, table: 'cavities' | 'holes', id: string): Arg {
   const cut = desk.subject.spec[table]![id]!;
-  return cut.title
-    ? desk.name(cut.title)
-    : { kind: 'name', text: id.replace(/-/g, ' '), fact: (cut.setup ?? cut.depth)!.id };
+  return cut.title ? desk.name(cut.title) : { kind: 'name', text: id.replace(/-/g, ' '), fact: cut.setup.id };
 }
 
 function cutterName(desk: Desk, id: string): Arg {

@@ -45,7 +45,7 @@ function underived(facts: Facts, about: readonly string[], whole: Place): Findin
     if (fact.state.ok) continue;
     const { missing, ring } = fact.state;
     if (ring) {
-      const key = `ring ${[...ring].sort().join(' ')}`;
+      const key = `ring ${[...ring].toSorted().join(' ')}`;
       const names = ring.map((id) => facts.fact(id)?.label ?? id).join(' → ');
       if (!gaps.has(key))
         gaps.set(key, gap(facts, ring[0]!, whole, 'ring-of-numbers', `These numbers wait for each other: ${names}.`));

@@ -7,14 +7,22 @@ export function say(q: { readonly unit: string; readonly decimals: number }, nm:
   return withUnit(formatNumber(nm, q.unit, Math.max(q.decimals, q.unit === 'in' ? 3 : 2)), q.unit);
 }
 
+/** `±0.40 mm`, or `−0.10/+0.30 mm` where the two sides differ. */
+export function saySpread(q: { readonly unit: string; readonly decimals: number }, down: number, up: number): string {
+  return down === up ? `±${say(q, up)}` : `−${say(q, down)} and +${say(q, up)}`;
+}
+
+/** Half width of one cause's share. */
+export const halfOf = (cause: Cause): number => (Math.abs(cause.sensitivity) * (cause.plus - cause.minus)) / 2;
+
 /** `±0.12 stages.body.machined.crown + ±0.08 plant.machines.router.depth-error`: the causes of a stack, largest first. */
 export function sayCauses(q: Length, causes: readonly Cause[]): string {
   return [...causes]
     .map((cause) => ({
       name: cause.cause.replace(/#.*/, ''),
-      half: (Math.abs(cause.sensitivity) * (cause.plus - cause.minus)) / 2,
+      half: halfOf(cause),
     }))
-    .sort((a, b) => b.half - a.half)
+    .toSorted((a, b) => b.half - a.half)
     .map(({ name, half }) => `±${say(q, half)} (${name})`)
     .join(' + ');
 }

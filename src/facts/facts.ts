@@ -77,7 +77,7 @@ export interface Facts {
   /** Runs a reader; what it read is returned with its value, or what was missing. */
   read<T>(reader: (use: Use) => T): Reading<T>;
   /** Whether a derivation of that id exists for this model. */
-  has(id: string): id is keyof DerivedFacts;
+  has: (id: string) => id is keyof DerivedFacts;
   /** Computes everything there is and lists it in the order of the derivations, leaves after. */
   all(): readonly Fact[];
 }
@@ -160,7 +160,7 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
     all() {
       const derived = [...byId.keys()].map((id) => compute(id)!);
       const leaves = [...known.values()].filter((fact) => fact.origin.kind !== 'derived');
-      return [...derived, ...leaves.sort((a, b) => (a.id < b.id ? -1 : 1))];
+      return [...derived, ...leaves.toSorted((a, b) => (a.id < b.id ? -1 : 1))];
     },
   };
 }

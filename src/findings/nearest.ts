@@ -12,7 +12,7 @@ export function nearest(written: string, known: Iterable<string>): string | unde
 
 /** "did you mean …?", or the list of what there is when nothing is near. */
 export function offer(written: string, known: Iterable<string>): string {
-  const names = [...known].sort();
+  const names = [...known].toSorted();
   const near = nearest(written, names);
   if (near !== undefined) return `Did you mean "${near}"?`;
   return names.length === 0

@@ -11,7 +11,7 @@ export interface Position {
 export function positionOf(text: string, offset: number): Position {
   const before = text.slice(0, offset);
   const line = before.split('\n').length;
-  return { line, column: [...before.slice(before.lastIndexOf('\n') + 1)].length + 1 };
+  return { line, column: Array.from(before.slice(before.lastIndexOf('\n') + 1)).length + 1 };
 }
 
 export interface RenderedNote {
@@ -90,7 +90,7 @@ export function findingText(finding: RenderedFinding): string {
 
 /** By file, then line; errors before cautions on one line. */
 export function inOrder(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort(
+  return findings.toSorted(
     (a, b) =>
       compare(a.place.file, b.place.file) ||
       a.place.start - b.place.start ||

@@ -106,7 +106,7 @@ function specOf(node: Node, catalogue: Catalogue, findings: Finding[]): ModelSpe
   findings.push(...validate(catalogue.schema, node, ''));
   const names = (table: string): readonly string[] =>
     table.startsWith('spec.') ? keysAt(node, table.slice('spec.'.length)) : catalogue.names(table);
-  return buildTree<ModelSpec>(node, '', { schema: catalogue.schema, kind: 'given', names, findings });
+  return buildTree(node, '', { schema: catalogue.schema, kind: 'given', names, findings }) as ModelSpec;
 }
 
 /** Both hands, and models on one base, meet the same mistake: it is said once. */

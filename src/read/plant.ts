@@ -60,6 +60,6 @@ export function readPlant(sources: readonly Source[], schema: Schema): PlantSour
   const findings: Finding[] = sources.flatMap((source) => (source.root ? validate(schema, source.root, 'plant.') : []));
   const root = joinPlant(sources, findings);
   const names = (table: string): readonly string[] => keysAt(root, table.slice('plant.'.length));
-  const spec = buildTree<PlantSpec>(root, 'plant.', { schema, kind: 'plant', names, findings });
+  const spec = buildTree(root, 'plant.', { schema, kind: 'plant', names, findings }) as PlantSpec;
   return { spec, root, findings };
 }

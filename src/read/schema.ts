@@ -90,7 +90,7 @@ function locate(root: Node, pointer: string): Located {
   let at: Located = { key: root.place, value: root.place, node: root, name: 'this file' };
   // The place of a whole file is its first key: a caret under everything shows nothing.
   if (root.kind === 'map') {
-    const first = [...root.entries.values()].sort((a, b) => a.key.start - b.key.start)[0];
+    const first = [...root.entries.values()].toSorted((a, b) => a.key.start - b.key.start)[0];
     if (first) at = { ...at, key: first.key, value: first.key };
   }
   for (const part of pointer.split('/').slice(1)) {

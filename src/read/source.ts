@@ -29,7 +29,7 @@ export function readSource(file: string, bytes: Uint8Array): Source {
     });
     return { file, text: '', findings: [finding] };
   }
-  const doc = parseDocument<ParsedNode>(text, { schema: 'core', stringKeys: true, prettyErrors: false });
+  const doc = parseDocument(text, { schema: 'core', stringKeys: true, prettyErrors: false });
   const findings = [...doc.errors, ...doc.warnings].map((error) => fromYaml(file, text, error));
   if (findings.length > 0) return { file, text, findings };
   const units: FileUnits = isMap(doc.contents) && (doc as Document).get('units') === 'in' ? 'in' : 'mm';
@@ -62,7 +62,7 @@ function convert(doc: Document.Parsed, node: ParsedNode | null, context: Context
   const empty: Node = { kind: 'scalar', place, units: context.units, text: '' };
   if (node === null || context.budget.nodes <= 0) return empty;
   if (isAlias(node)) return convert(doc, (node.resolve(doc) ?? null) as ParsedNode | null, context);
-  if (isScalar(node)) return { ...empty, text: node.value === null ? '' : (node.source ?? String(node.value)) };
+  if (isScalar(node)) return { ...empty, text: node.value === null ? '' : (node.source ?? '') };
   if (!isMap(node)) {
     return { kind: 'list', place, items: node.items.map((item) => convert(doc, item as ParsedNode | null, context)) };
   }
@@ -71,7 +71,7 @@ function convert(doc: Document.Parsed, node: ParsedNode | null, context: Context
     const key = placeOf(context.file, pair.key.range);
     const value = convert(doc, pair.value, context);
     // A key with nothing after it has no place of its own: show the key.
-    entries.set(isScalar(pair.key) ? String(pair.key.source ?? pair.key.value) : '', {
+    entries.set(isScalar(pair.key) ? (pair.key.source ?? '') : '', {
       key,
       value: value.kind === 'scalar' && value.text === '' ? { ...value, place: key } : value,
     });

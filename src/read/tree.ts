@@ -27,8 +27,8 @@ export interface Building {
 }
 
 /** The tree of a whole file or model. `prefix` begins every id: '' for a model, 'plant.' for the plant. */
-export function buildTree<T>(root: Node, prefix: string, building: Building): T {
-  return build(root, building.schema.root, prefix.replace(/\.$/, ''), root.place, building) as T;
+export function buildTree(root: Node, prefix: string, building: Building): unknown {
+  return build(root, building.schema.root, prefix.replace(/\.$/, ''), root.place, building);
 }
 
 function build(node: Node | undefined, schema: SchemaNode, id: string, key: Place, building: Building): unknown {

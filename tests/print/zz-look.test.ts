@@ -4,15 +4,26 @@ import { dirname } from 'node:path';
 import { printAll } from '../../src/print/print.ts';
 import { openPrinter } from '../../src/host/printer.ts';
 import { openBrowser } from '../../src/host/browser.ts';
-import { assets, input, ownWords, richCard, finding, line } from './fixture.ts';
+import { assets, input, ownWords, richCard, finding, line, plan, stack } from './fixture.ts';
 test('look', async () => {
   const w = ownWords();
   console.log(w.findings);
+  const small = richCard({
+    key: { ...richCard().key, station: 'planing' },
+    drawings: [{ ...plan, scale: 10, marks: plan.marks.filter((m) => m.kind !== 'dimension') }, stack],
+    keyNumbers: richCard().keyNumbers.slice(0, 3),
+    checks: richCard().checks.slice(0, 2),
+    steps: richCard().steps.slice(0, 5),
+    cautions: [
+      { signal: 'danger', line: line('fixture.warn-hands') },
+      { signal: 'notice', line: line('fixture.caution-dust') },
+    ],
+  });
   const left = richCard({ key: { ...richCard().key, hand: 'left' }, handLine: line('labels.left-hand') });
   const printer = await openPrinter(() => openBrowser(process.env));
   if ('missing' in printer) throw new Error(printer.missing);
   for (const paper of ['A4', 'Letter'] as const) {
-    const i = input([richCard(), left]);
+    const i = input([richCard(), left, small]);
     const out = printAll(
       {
         ...i,

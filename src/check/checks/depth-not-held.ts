@@ -5,7 +5,7 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { halfOf, say, sayCauses, saySpread } from '../say.ts';
 
 const check: Check = {
   id: 'depth-not-held',
@@ -34,21 +34,20 @@ function fault({ spec }: Subject, facts: Facts, kind: 'cavity' | 'hole', id: str
     up: (achieved.high ?? achieved.value) - achieved.value,
   };
   if (need.down <= room.down && need.up <= room.up) return [];
-  const most = Math.max(need.down, need.up);
   const causes = achieved.causes ?? [];
-  const against = [...new Set(causes.map((cause) => cause.cause.replace(/#.*/, '')))].map((at) => ({
-    at,
-    text: 'goes into it',
+  const against = causes.map((cause) => ({
+    at: cause.cause.replace(/#.*/, ''),
+    text: `±${say(required, halfOf(cause))} of it`,
   }));
-  const unfaced =
-    kind === 'cavity' && !facesBack(spec)
-      ? ' No set-up faces the back, so the whole variation of the blank is in it.'
-      : '';
+  const unfaced = facesBack(spec) ? '' : ' No set-up faces the back, so the whole variation of the blank is in it.';
+  const cut = kind === 'cavity' ? spec.cavities![id]! : spec.holes![id]!;
+  const given = ('floor' in cut ? cut.floor : undefined) ?? cut.depth;
+  const off = saySpread(required, need.down, need.up);
   return [
     {
-      at: `${kind}.${id}.required`,
-      what: `${say(required, required.value)} is to be held within −${say(required, room.down)}/+${say(required, room.up)}, but at worst it is off by ${sayCauses(required, causes)} = ±${say(required, most)}.${unfaced}`,
-      mend: `Widen its limits to ±${say(required, most)}, draw in what goes into it, or let the set-up that cuts it face, or touch off, the surface it is measured from.`,
+      at: given?.id ?? `${kind}.${id}.required`,
+      what: `${say(required, required.value)} is to be held within ${saySpread(required, room.down, room.up)}, but at worst it is off by ${sayCauses(required, causes)} = ${off}.${unfaced}`,
+      mend: `Widen its limits to ${off}, draw in what goes into it, or let the set-up that cuts it face, or touch off, the surface it is measured from.`,
       against,
     },
   ];

@@ -1,6 +1,7 @@
 /** Every depth leaves the gauge limits to read at the machine. */
 import { namesOf } from '../../facts/row.ts';
 import type { Facts } from '../../facts/facts.ts';
+import type { Subject } from '../../facts/subject.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -10,13 +11,13 @@ const check: Check = {
   severity: 'error',
   why: 'No reading at the machine would prove the depth: whatever the gauge shows, the rest of the way may spoil it.',
   run: ({ spec }, facts) => [
-    ...namesOf(spec.cavities).flatMap((id) => fault(facts, 'cavity', id)),
-    ...namesOf(spec.holes).flatMap((id) => fault(facts, 'hole', id)),
+    ...namesOf(spec.cavities).flatMap((id) => fault(spec, facts, 'cavity', id)),
+    ...namesOf(spec.holes).flatMap((id) => fault(spec, facts, 'hole', id)),
   ],
 };
 export default check;
 
-function fault(facts: Facts, kind: 'cavity' | 'hole', id: string): Fault[] {
+function fault(spec: Subject['spec'], facts: Facts, kind: 'cavity' | 'hole', id: string): Fault[] {
   const seen = look(facts, (use) => ({
     required: use.fact(`${kind}.${id}.required`),
     achieved: use.fact(`${kind}.${id}.achieved`),
@@ -28,9 +29,11 @@ function fault(facts: Facts, kind: 'cavity' | 'hole', id: string): Fault[] {
   const { low = 0, high = 0 } = measuring.limits;
   // A depth the set-ups cannot hold is said by the check of that.
   if (!held || low <= high) return [];
+  const cut = kind === 'cavity' ? spec.cavities![id]! : spec.holes![id]!;
+  const given = ('floor' in cut ? cut.floor : undefined) ?? cut.depth;
   return [
     {
-      at: `${kind}.${id}.required`,
+      at: given?.id ?? `${kind}.${id}.required`,
       what: `Measured from ${measuring.from}, the least it may read (${say(required, low)}) is above the most (${say(required, high)}).`,
       mend: `Widen its limits by ${say(required, low - high)} in all, or measure it from a surface nearer to what it must hold.`,
       against: [],

@@ -26,6 +26,8 @@ export interface DrawingWords extends Pick<Pen, 'text' | 'both'> {
 }
 
 const MARGIN_MM = 1.5;
+/** Room for two entries of the legend in a row. */
+const LEGEND_MM = 86;
 
 /** `uid` must be unique in the page the drawing stands on. `style` goes into a file of its own, to name its font. */
 export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, style = ''): DrawnSheet {
@@ -84,7 +86,8 @@ function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): 
   const length = barLength(Math.max(box.right - box.left, box.bottom - box.top));
   const left = box.left - MARGIN_MM - (upright ? BAR_ROOM_MM + 2 : 0);
   const top = box.top - MARGIN_MM;
-  const right = (upright ? box.right : Math.max(box.right, box.left + length)) + MARGIN_MM;
+  const drawn = (upright ? box.right : Math.max(box.right, box.left + length)) + MARGIN_MM;
+  const right = legend ? Math.max(drawn, left + LEGEND_MM) : drawn;
   const bottom = (upright ? Math.max(box.bottom, box.top + length) : box.bottom) + MARGIN_MM;
   const bar = upright
     ? scaleBar({ x: left + BAR_ROOM_MM, y: box.top }, length, true)
