@@ -10,13 +10,21 @@
  */
 import { makeCards, makeSheets } from './cards/make.ts';
 import type { MadeCard, StationSheet } from './cards/card.ts';
+import { loadAssets } from './assets.ts';
+import type { Posting } from './cards/card.ts';
+import { sheetCode } from './cards/code.ts';
 import { runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
-import type { Facts } from './facts/facts.ts';
+import type { Facts, Use } from './facts/facts.ts';
+import { makeFacts } from './facts/facts.ts';
+import type { PlantSpec } from './facts/spec.generated.ts';
 import type { Subject } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
-import { inOrder } from './findings/render.ts';
+import type { RenderedFinding } from './findings/render.ts';
+import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
+import { printAll } from './print/print.ts';
+import type { PrintSheet } from './print/print.ts';
 import { unique } from './read/model.ts';
 import type { ModelSource } from './read/model.ts';
 import { readWorkspace } from './read/read.ts';
@@ -112,6 +120,60 @@ export function compileAll(host: Host): Compiled {
   });
   const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ model }) => model.hands);
   return { checked, models, sheets: makeSheets(checked.workspace.plant, printed) };
+}
+
+export interface Printed {
+  /** The tree without paper, by path. */
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  /** What the printer makes paper of, and the document it prints it into. */
+  readonly shell: string;
+  readonly sheets: readonly PrintSheet[];
+  readonly findings: readonly RenderedFinding[];
+}
+
+/** Step five: HTML, SVG and JSON of everything, and the sheets for paper. `on` is the day it is made for. */
+export function printCompiled(host: Host, compiled: Compiled, on: string): Printed {
+  const { assets, findings: inWords, texts: own } = loadAssets(host);
+  const { checked } = compiled;
+  const texts = new Map([...checked.workspace.texts, ...own]);
+  const shown = (findings: readonly Finding[]) => findings.map((finding) => renderFinding(finding, texts));
+  const { plant } = checked.workspace;
+  const general = textsOf(plant);
+  const posting = (revision: string, code: string): Posting => ({ revision, status: 'draft', date: on, code });
+  const output = printAll(
+    {
+      models: compiled.models.map(({ model, cards, findings }) => ({
+        id: model.id,
+        title: model.title,
+        revision: model.revision,
+        cards: cards.map(({ card, code }) => ({ card, posting: posting(model.revision, code) })),
+        findings: shown(findings),
+      })),
+      sheets: compiled.sheets.map((sheet) => ({ sheet, posting: posting('', sheetCode(sheet)) })),
+      plantName: general.name,
+      paper: general.paper,
+      date: on,
+      route: general.route,
+      findings: shown(checked.findings),
+    },
+    assets,
+  );
+  const { files, shell, sheets } = output;
+  return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
+}
+
+/** What printing needs of the plant itself; a plant with errors still gets a page that says so. */
+function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; route: readonly string[] } {
+  const facts = makeFacts([]);
+  const or = <T>(reader: (use: Use) => T, otherwise: T): T => {
+    const reading = facts.read(reader);
+    return reading.ok ? reading.value : otherwise;
+  };
+  return {
+    name: or((use) => use(plant.plant!.name), 'Platen'),
+    paper: or((use) => use(plant.plant!.paper), 'A4'),
+    route: or((use) => plant.route!.map((station) => use(station)), []),
+  };
 }
 
 /** The published schemas, as they come with the program: a workspace's own copies are for editors. */

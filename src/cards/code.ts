@@ -3,15 +3,20 @@
  * dates, other wording and other languages; another number, step, check or drawing has another.
  */
 import { createHash } from 'node:crypto';
-import type { Card } from './card.ts';
+import type { Card, StationSheet } from './card.ts';
 
 /** Letters and digits that cannot be taken for one another on a print: no I L O U, no 0 1. */
 const ALPHABET = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
 const LENGTH = 8;
 
 /** Eight letters and digits in two groups, `7KQM-2FXD`: 30^8 = 6.6e11 codes. */
-export function contentCode(card: Card): string {
-  const digest = createHash('sha256').update(canonical(card)).digest();
+export const contentCode = (card: Card): string => codeOf(card);
+
+/** The same of a station sheet. */
+export const sheetCode = (sheet: StationSheet): string => codeOf(sheet);
+
+function codeOf(content: unknown): string {
+  const digest = createHash('sha256').update(canonical(content)).digest();
   let number = digest.readBigUInt64BE(0);
   let code = '';
   for (let i = 0; i < LENGTH; i++) {

@@ -18,6 +18,8 @@ export interface Host {
   read(path: string): Uint8Array | undefined;
   /** Bytes of a file that comes with the program: 'templates/card.hbs', or of a package it needs: 'npm:@scope/name/file'. */
   shipped(path: string): Uint8Array | undefined;
+  /** Paths of the program's own files below one of its folders, in code-unit order. */
+  shippedList(dir: string): string[];
   /** Today's local date, YYYY-MM-DD: asked only where no date is given. */
   today(): string;
   /** Puts a whole tree in place of the one published before, all or nothing at any instant. `dir`: below the root, or absolute where the user named a folder. */

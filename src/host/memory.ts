@@ -2,7 +2,7 @@
 import type { Host } from './host.ts';
 import { byCodeUnit, insidePath } from './paths.ts';
 import type { Printer } from './printer.ts';
-import { shipped } from './shipped.ts';
+import { shipped, shippedList } from './shipped.ts';
 import { treeFingerprint, type Tree } from './tree.ts';
 
 export interface MemoryHost extends Host {
@@ -51,6 +51,7 @@ export function memoryHost(
       return inside === undefined ? undefined : store.get(inside)?.slice();
     },
     shipped,
+    shippedList,
     today: () => options.today ?? '2026-01-05',
     publish(dir, tree) {
       if (!dir.startsWith('/') && insidePath(dir) === undefined)

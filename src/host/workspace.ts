@@ -7,7 +7,7 @@ import type { Host } from './host.ts';
 import { byCodeUnit, errorCode, insidePath } from './paths.ts';
 import { openPrinter } from './printer.ts';
 import { publish } from './publish.ts';
-import { shipped } from './shipped.ts';
+import { shipped, shippedList } from './shipped.ts';
 
 const absent = new Set(['ENOENT', 'ENOTDIR', 'EISDIR', 'ELOOP', 'ENAMETOOLONG']);
 
@@ -63,6 +63,7 @@ export function workspaceHost(root: string, environment: Environment = process.e
       return file === undefined ? undefined : ifThere(() => readFileSync(file));
     },
     shipped,
+    shippedList,
     today: () => localDate(new Date()),
     publish(dir, tree) {
       if (isAbsolute(dir)) return publish(dir, tree);

@@ -88,7 +88,7 @@ interface DrawingView {
   readonly small: boolean;
 }
 
-const SMALL_MM = { width: 90, height: 75 };
+const SMALL_MM = { width: 95, height: 85 };
 
 function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView {
   const caption = talk.plain(drawing.caption);

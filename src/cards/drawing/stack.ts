@@ -26,7 +26,7 @@ export function stack(desk: Desk): Drawing {
     : [box('slab', 0, blank)];
   return {
     id: 'stack',
-    caption: say(cap ? 'drawing.stack' : 'drawing.stack-slab'),
+    caption: say(cap ? 'caption.stack' : 'caption.stack-slab'),
     scale: 1,
     marks: [...layers, ...level(desk, blank), ...dimensions(desk, cap, back, glueTop, blank)],
   };

@@ -43,7 +43,7 @@ const station: Station = {
       cautions: cautions(desk, 'rotating', 'feed', 'lockout', 'stopped'),
       drawings: [
         plan(desk, {
-          caption: say(book ? 'drawing.bookmatch' : 'drawing.boards'),
+          caption: say(book ? 'caption.bookmatch' : 'caption.boards'),
           view: 'top',
           rough: true,
           blank: true,
@@ -60,13 +60,13 @@ const station: Station = {
       {
         kind: 'series',
         items: jointed(desk).map((part) =>
-          say('sheet.part-value', { part: partName(part), value: desk.figure(`blank.${part}.pieces`) }),
+          say('sheet-cell.part-value', { part: partName(part), value: desk.figure(`blank.${part}.pieces`) }),
         ),
       },
       {
         kind: 'series',
         items: jointed(desk).map((part) =>
-          say('sheet.part-value', {
+          say('sheet-cell.part-value', {
             part: partName(part),
             value: desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
           }),

@@ -51,7 +51,7 @@ const station: Station = {
       whenOut: [say('lamination.out.late'), say('lamination.out.slid'), setAside(desk)],
       cautions: cautions(desk, 'glue', 'metal', 'lifting'),
       drawings: [
-        plan(desk, { caption: say('drawing.tacks'), view: 'top', rough: true, trim: true, seam: true, pattern: true }),
+        plan(desk, { caption: say('caption.tacks'), view: 'top', rough: true, trim: true, seam: true, pattern: true }),
         stack(desk),
       ],
       tables: [],

@@ -27,7 +27,7 @@ const station: Station = {
     checks: [...thicknessChecks(desk), ...depthChecks(desk, 'back'), ...machiningChecks(desk)],
     whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved'), setAside(desk)],
     cautions: cautions(desk, 'first-cut', 'rotating', 'metal', 'stopped', 'lockout'),
-    drawings: [plan(desk, { caption: say('drawing.back'), view: 'back', setup: 'back', pattern: true })],
+    drawings: [plan(desk, { caption: say('caption.back'), view: 'back', setup: 'back', pattern: true })],
     tables: depthTable(desk, 'back'),
     signOff: [...signedOff, say('sign.program')],
   }),

@@ -27,7 +27,7 @@ const station: Station = {
     checks: [...thicknessChecks(desk), ...depthChecks(desk, 'top'), ...machiningChecks(desk)],
     whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved'), setAside(desk)],
     cautions: cautions(desk, 'first-cut', 'rotating', 'vacuum', 'metal', 'stopped', 'lockout'),
-    drawings: [plan(desk, { caption: say('drawing.top'), view: 'top', setup: 'top' })],
+    drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
     tables: depthTable(desk, 'top'),
     signOff: [...signedOff, say('sign.program')],
   }),

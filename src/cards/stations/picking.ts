@@ -36,7 +36,7 @@ const station: Station = {
       whenOut: [say('picking.out.poor'), say('picking.out.good', { who: desk.name(desk.row.decides) }), setAside(desk)],
       cautions: cautions(desk, 'lifting'),
       drawings: [
-        plan(desk, { caption: say('drawing.flaws'), view: 'top', rough: true, blank: true, seam: true, setup: 'top' }),
+        plan(desk, { caption: say('caption.flaws'), view: 'top', rough: true, blank: true, seam: true, setup: 'top' }),
       ],
       tables: [
         {
@@ -65,7 +65,7 @@ const station: Station = {
     cells: (desk) => [
       {
         kind: 'series',
-        items: bands(desk).map(({ finish, band }) => say('sheet.part-value', { part: finish, value: band })),
+        items: bands(desk).map(({ finish, band }) => say('sheet-cell.part-value', { part: finish, value: band })),
       },
     ],
   },

@@ -47,7 +47,7 @@ const station: Station = {
       ],
       whenOut: [...thickOrThin(desk), say('planing.out.rough'), setAside(desk)],
       cautions: cautions(desk, 'rotating', 'feed', 'metal', 'lockout', 'stopped'),
-      drawings: [plan(desk, { caption: say('drawing.points'), view: 'top', rough: true, blank: true, points: true })],
+      drawings: [plan(desk, { caption: say('caption.points'), view: 'top', rough: true, blank: true, points: true })],
       tables: [
         {
           title: say('planing.table'),
@@ -69,7 +69,7 @@ const station: Station = {
       {
         kind: 'series',
         items: desk.route.parts.map((part) =>
-          say('sheet.part-value', {
+          say('sheet-cell.part-value', {
             part: partName(part),
             value: desk.limits(`thickness.part.${part}.planed`, 'thickness'),
           }),

@@ -44,7 +44,7 @@ const station: Station = {
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
       drawings: [
         plan(desk, {
-          caption: say('drawing.points'),
+          caption: say('caption.points'),
           view: 'top',
           outline: 'hidden',
           rough: true,

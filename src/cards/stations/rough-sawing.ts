@@ -43,7 +43,7 @@ const station: Station = {
       whenOut: [say('rough-sawing.out.line'), say('rough-sawing.out.hole'), setAside(desk)],
       cautions: cautions(desk, 'blade', 'rotating', 'metal', 'lockout'),
       drawings: [
-        plan(desk, { caption: say('drawing.rough'), view: 'top', rough: true, blank: true, seam: cap, pattern: true }),
+        plan(desk, { caption: say('caption.rough'), view: 'top', rough: true, blank: true, seam: cap, pattern: true }),
       ],
       tables: [
         {

@@ -47,7 +47,7 @@ const station: Station = {
       ],
       whenOut: [say('sign-off.out.any'), setAside(desk)],
       cautions: cautions(desk, 'lifting'),
-      drawings: [plan(desk, { caption: say('drawing.top'), view: 'top', setup: 'top' })],
+      drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
       tables: [
         {
           title: say('sign-off.white'),

@@ -46,7 +46,7 @@ const station: Station = {
       cautions: cautions(desk, 'belt', 'metal', 'lockout', 'stopped'),
       drawings: [
         plan(desk, {
-          caption: say('drawing.points'),
+          caption: say('caption.points'),
           view: 'top',
           outline: 'hidden',
           rough: true,
@@ -82,7 +82,7 @@ const station: Station = {
       (['planed', 'sized'] as const).map((stage) => ({
         kind: 'series',
         items: desk.route.parts.map((part) =>
-          say('sheet.part-value', {
+          say('sheet-cell.part-value', {
             part: partName(part),
             value: desk.limits(`thickness.part.${part}.${stage}`, 'thickness'),
           }),

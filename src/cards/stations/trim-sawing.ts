@@ -43,7 +43,7 @@ const station: Station = {
       ],
       whenOut: [say('trim-sawing.out.inside'), say('trim-sawing.out.outside'), setAside(desk)],
       cautions: cautions(desk, 'blade', 'metal', 'lockout'),
-      drawings: [plan(desk, { caption: say('drawing.trim'), view: 'top', trim: true, rough: true, pattern: true })],
+      drawings: [plan(desk, { caption: say('caption.trim'), view: 'top', trim: true, rough: true, pattern: true })],
       tables: [],
       signOff: signedOff,
     };

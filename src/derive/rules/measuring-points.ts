@@ -28,7 +28,7 @@ const rule: Rule = (subject) =>
         id: `points.${station}`,
         label: `measuring points at ${station}`,
         formula:
-          'the outline inset from the edge, points evenly spaced along it, the first nearest the neck on the centreline',
+          'the outline inset from the edge, points evenly spaced along it, the first half a step from the neck end of the centreline',
         source: practice('away from the edge, spread over the whole; common practice, no source'),
         value: (use) => points(subject, use, station),
       }),
@@ -50,7 +50,8 @@ function along(line: Polygon, count: number): readonly number[] {
   let start = 0;
   for (let i = 1; i < n; i++) if (line[2 * i + 1]! > line[2 * start + 1]!) start = i;
   const out: number[] = [];
-  let due = 0;
+  // Half a step off the centreline: the seam runs there, and at the neck end the pocket.
+  let due = step / 2;
   for (let k = 0; k < n && out.length < 2 * count; k++) {
     const a = (start + k) % n;
     const b = (a + 1) % n;

@@ -1,0 +1,117 @@
+/** platen cards [MODEL…]: checks, and where nothing stops it compiles the cards to HTML and PDF. */
+import type { Command } from 'commander';
+import { compileAll, isError, printCompiled } from '../../compile.ts';
+import type { Compiled, Printed } from '../../compile.ts';
+import { findingText, renderFinding } from '../../findings/render.ts';
+import type { RenderedFinding } from '../../findings/render.ts';
+import type { Host } from '../../host/host.ts';
+import { counted } from '../count.ts';
+import type { Common, Io } from '../io.ts';
+import { EXIT } from '../io.ts';
+import { pick } from '../pick.ts';
+import { progress } from '../progress.ts';
+
+interface Options extends Common {
+  readonly station?: string;
+  readonly pdf: boolean;
+  readonly out?: string;
+}
+
+export default function add(program: Command, io: Io, done: (code: number) => void): void {
+  program
+    .command('cards')
+    .description('compile the cards: HTML, SVG, JSON, and PDF where there is a browser')
+    .argument('[models...]', 'ids of models; all where none is named')
+    .option('--station <station>', 'only the cards of this station')
+    .option('--no-pdf', 'no PDF')
+    .option(
+      '--out <dir>',
+      'where to write; out/ for all, out/part/ for a part, so that a part never takes the place of the whole',
+    )
+    .action(async (models: string[], options: Options) => done(await cards(models, options, io)));
+}
+
+async function cards(names: readonly string[], options: Options, io: Io): Promise<number> {
+  const host = io.host(options.root);
+  const whole = compileAll(host);
+  const compiled = part(whole, names, options.station, io);
+  if (!compiled) return EXIT.usage;
+  const on = options.on ?? host.today();
+  const printed = printCompiled(host, compiled, on);
+  const findings = tell(compiled, printed, io);
+  const tree = new Map(printed.files);
+  if (options.pdf) {
+    const failed = await addPaper(host, printed, tree, io);
+    if (failed !== undefined) {
+      io.err(`${failed}\n`);
+      return EXIT.errors;
+    }
+  }
+  const target = options.out ?? (compiled === whole ? 'out' : 'out/part');
+  const published = host.publish(target, tree);
+  if ('failed' in published) {
+    io.err(`${published.failed}\n`);
+    return EXIT.errors;
+  }
+  const made = compiled.models.reduce((sum, model) => sum + model.cards.length, 0);
+  const stopped = compiled.models.filter((model) => model.findings.some(isError)).map(({ model }) => model.id);
+  io.out(
+    `${counted(made, 'card')} of ${counted(compiled.models.length, 'model')}${published.changed ? '' : ', unchanged'}: open ${published.path}/index.html\n`,
+  );
+  if (stopped.length > 0) io.out(`No valid card: ${stopped.join(', ')}.\n`);
+  return findings.some((finding) => finding.severity === 'error') ? EXIT.errors : EXIT.good;
+}
+
+/** The models and the station asked for; the whole where nothing is named. */
+function part(whole: Compiled, names: readonly string[], station: string | undefined, io: Io): Compiled | undefined {
+  const models = pick(
+    names,
+    whole.models.map((one) => ({ ...one, id: one.model.id })),
+    io,
+  );
+  if (!models) return undefined;
+  const known = whole.sheets.map((sheet) => sheet.station.id);
+  if (station !== undefined && !known.includes(station)) {
+    io.err(`No model passes a station "${station}". There is: ${known.join(', ')}.\n`);
+    return undefined;
+  }
+  if (names.length === 0 && station === undefined) return whole;
+  const at = (id: string) => station === undefined || id === station;
+  const picked = new Set(models.map((model) => model.id));
+  return {
+    ...whole,
+    models: models.map((model) => ({ ...model, cards: model.cards.filter(({ card }) => at(card.key.station)) })),
+    sheets: whole.sheets
+      .filter((sheet) => at(sheet.station.id))
+      .map((sheet) => ({ ...sheet, rows: sheet.rows.filter((row) => picked.has(row.key.model)) })),
+  };
+}
+
+function tell(compiled: Compiled, printed: Printed, io: Io): readonly RenderedFinding[] {
+  const { checked, models } = compiled;
+  const own = [...checked.findings, ...models.flatMap((model) => model.findings)];
+  const findings = [...own.map((finding) => renderFinding(finding, checked.workspace.texts)), ...printed.findings];
+  for (const finding of findings) io.err(`${findingText(finding)}\n\n`);
+  return findings;
+}
+
+/** PDFs into the tree. With no browser the HTML stands alone and one line says how to get one; what fails is returned. */
+async function addPaper(
+  host: Host,
+  { shell, sheets }: Printed,
+  tree: Map<string, string | Uint8Array>,
+  io: Io,
+): Promise<string | undefined> {
+  const printer = await host.openPrinter();
+  if ('missing' in printer) {
+    io.err(`${printer.missing}\n`);
+    return undefined;
+  }
+  const bar = progress(io, 'PDF', sheets.length);
+  const result = await printer.print(shell, sheets, bar.step);
+  await printer.close();
+  bar.end();
+  if ('failed' in result) return result.failed;
+  for (const [path, bytes] of result) tree.set(path, bytes);
+  return undefined;
+}
