@@ -9,6 +9,7 @@ import { keyNumberView } from './key-number-view.ts';
 import { identifier, markup, type Markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
 import { qrMarkup } from './qr.ts';
+import { fitsPageOne } from './room.ts';
 import { signMarkup } from './signs.ts';
 import { drawingWords, type Speech } from './speech.ts';
 
@@ -20,7 +21,8 @@ export interface CardViewInput extends PostedCard {
 export function cardView({ card, posting, plantName, paper }: CardViewInput, talk: Speech) {
   const page = identifier('card', ...keyParts(card));
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
-  const main = drawings[0]?.small ? drawings[0] : null;
+  const [first] = drawings;
+  const main = first && fitsPageOne(card, first.widthMm, first.heightMm, paper, talk.plain) ? first : null;
   const model = card.model.text;
   const station = card.station.text;
   return {
@@ -84,11 +86,9 @@ interface DrawingView {
   readonly id: string;
   readonly caption: Markup;
   readonly svg: Markup;
-  /** Small enough to stand beside the steps on page 1. */
-  readonly small: boolean;
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
-
-const SMALL_MM = { width: 95, height: 85 };
 
 function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView {
   const caption = talk.plain(drawing.caption);
@@ -101,6 +101,7 @@ function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView 
     id: drawing.id,
     caption: talk.html(drawing.caption),
     svg: markup(svg),
-    small: widthMm <= SMALL_MM.width && heightMm <= SMALL_MM.height,
+    widthMm,
+    heightMm,
   };
 }

@@ -4,18 +4,13 @@
  */
 import Handlebars from 'handlebars';
 import type { Finding, Place } from '../findings/finding.ts';
-import { offer } from '../findings/nearest.ts';
 import { watched } from './asks.ts';
-import { segmentsMarkup } from './markup.ts';
-import { sentence, type Tell } from './say.ts';
+import type { Tell } from './say.ts';
+import { addHelpers, HELPERS, templateFile } from './template-helpers.ts';
 import type { Words } from './words.ts';
 
 /** Gives the HTML of a template, named as its file without `.hbs`; '' when it is broken, which is told once. */
 export type Render = (name: string, view: object) => string;
-
-/** Helpers a template may call besides `say`. */
-const BUILT_IN = ['each', 'if', 'unless', 'with', 'lookup'];
-const HELPERS = [...BUILT_IN, 'say'];
 
 /** `templates`: text by path below the templates folder, as `blocks/steps.hbs`; a block is called `{{> steps}}`. */
 export function templateSet(templates: ReadonlyMap<string, string>, words: Words, tell: Tell): Render {
@@ -23,102 +18,59 @@ export function templateSet(templates: ReadonlyMap<string, string>, words: Words
   const texts = new Map([...templates].filter(([path]) => path.endsWith('.hbs')));
   const names = new Set([...texts.keys()].map(nameOf));
   addHelpers(engine, words, tell);
-  for (const [path, text] of texts) {
-    const program = parsed(path, text, tell);
-    if (!program) continue;
-    const mistakes = watched(program, { file: path, source: text, helpers: HELPERS, partials: names });
-    for (const { start, end, what } of mistakes) tell(broken({ file: fileOf(path), start, end }, what));
-    if (mistakes.length > 0) continue;
-    engine.registerPartial(
-      nameOf(path),
-      engine.compile(program, { knownHelpersOnly: true, knownHelpers: { ask: true, show: true, say: true } }),
-    );
+  for (const [path, source] of texts) {
+    const program = parsed(path, source, tell);
+    const mistakes = program ? watched(program, { file: path, source, helpers: HELPERS, partials: names }) : [];
+    for (const { start, end, what } of mistakes) tell(broken({ file: templateFile(path), start, end }, what));
+    if (program && mistakes.length === 0) engine.registerPartial(nameOf(path), compiled(engine, program));
   }
-  return (name, view) => render(engine, name, view, tell);
+  return (name, view) => render(engine, { name, view, names }, tell);
 }
 
-function render(engine: typeof Handlebars, name: string, view: object, tell: Tell): string {
+function compiled(engine: typeof Handlebars, program: hbs.AST.Program): Handlebars.TemplateDelegate {
+  return engine.compile(program, { knownHelpersOnly: true, knownHelpers: { ask: true, show: true, say: true } });
+}
+
+interface Rendering {
+  readonly name: string;
+  readonly view: object;
+  /** Of all templates, sound or broken. */
+  readonly names: ReadonlySet<string>;
+}
+
+function render(engine: typeof Handlebars, { name, view, names }: Rendering, tell: Tell): string {
   const template = engine.partials[name] as Handlebars.TemplateDelegate | undefined;
-  const place = { file: fileOf(`${name}.hbs`), start: 0, end: 0 };
+  const place = { file: templateFile(`${name}.hbs`), start: 0, end: 0 };
   if (!template) {
-    tell(broken(place, `There is no sound template "${name}".`));
+    if (!names.has(name)) tell(broken(place, `There is no template "${name}".`));
     return '';
   }
   try {
     return template(view, { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false });
   } catch (error) {
-    tell(broken(place, `The template cannot be filled: ${error instanceof Error ? error.message : String(error)}`));
+    const message = error instanceof Error ? error.message : String(error);
+    // A block that is there but broken was told where it is broken.
+    const block = /^The partial (\S+) could not be found$/.exec(message)?.[1];
+    if (block === undefined || !names.has(block)) tell(broken(place, `The template cannot be filled: ${message}`));
     return '';
   }
 }
 
-function addHelpers(engine: typeof Handlebars, words: Words, tell: Tell): void {
-  const asked = (values: readonly unknown[], offset: number, path: string, file: string): unknown => {
-    const missing = values.indexOf(undefined);
-    if (missing < 0) return values.at(-1);
-    tell(inVain(offset, path, file, missing > 0 ? values[missing - 1] : undefined));
-    return undefined;
-  };
-  // Called with the value of each prefix of a path, its offset and text, the file, and the engine's options.
-  engine.registerHelper('ask', (...args: unknown[]) => asked(...watchedArguments(args)));
-  engine.registerHelper('show', (...args: unknown[]) => {
-    const call = watchedArguments(args);
-    return asked(...call) ?? (call[0].includes(undefined) ? `[${call[2]}]` : '');
-  });
-  engine.registerHelper('lookup', (holder: unknown, key: unknown, offset: number, file: string) => {
-    const own = typeof holder === 'object' && holder !== null && Object.hasOwn(holder, String(key));
-    return asked(
-      [holder ?? {}, own ? (holder as Record<string, unknown>)[String(key)] : undefined],
-      offset,
-      String(key),
-      file,
-    );
-  });
-  engine.registerHelper('say', (id: unknown, options: Handlebars.HelperOptions) => {
-    const hash = options.hash as Record<string, unknown>;
-    const args = Object.entries(hash).map(
-      ([name, value]) => [name, { kind: 'name', text: String(value), fact: '' }] as const,
-    );
-    return segmentsMarkup(sentence(String(id), Object.fromEntries(args), words, tell));
-  });
-}
-
-type Watched = [values: readonly unknown[], offset: number, path: string, file: string];
-
-function watchedArguments(args: readonly unknown[]): Watched {
-  const [offset, path, file] = args.slice(-4, -1);
-  return [args.slice(0, -4), Number(offset), String(path), String(file)];
-}
-
-function parsed(path: string, text: string, tell: Tell): hbs.AST.Program | undefined {
+/** The engine names the line of a mistake; the whole line is marked. */
+function parsed(path: string, source: string, tell: Tell): hbs.AST.Program | undefined {
   try {
-    return Handlebars.parse(text);
+    return Handlebars.parse(source);
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     const line = Number(/line (\d+)/.exec(message)?.[1] ?? 1);
-    const lines = text.split('\n');
+    const lines = source.split('\n');
     const start = lines.slice(0, line - 1).reduce((sum, each) => sum + each.length + 1, 0);
-    const what = message.split('\n').at(-1) ?? message;
+    const end = start + (lines[line - 1]?.length ?? 0);
     tell(
-      broken({ file: fileOf(path), start, end: start + (lines[line - 1]?.length ?? 0) }, `It cannot be read: ${what}`),
+      broken({ file: templateFile(path), start, end }, `It cannot be read: ${message.split('\n').at(-1) ?? message}`),
     );
     return undefined;
   }
-}
-
-function inVain(offset: number, path: string, file: string, holder: unknown): Finding {
-  const written = path.split('.').at(-1) ?? path;
-  const known = typeof holder === 'object' && holder !== null ? Object.keys(holder) : [];
-  return {
-    id: 'template-asks-in-vain',
-    severity: 'error',
-    place: { file: fileOf(file), start: offset, end: offset + path.length },
-    what: `The template asks for "${path}", which is not there to print.`,
-    why: 'Its place on the card stays empty, and the card looks whole.',
-    mend: `Ask for what the card has. ${offer(written, known)}`,
-    notes: [],
-    about: [],
-  };
 }
 
 function broken(place: Place, what: string): Finding {
@@ -137,8 +89,4 @@ function broken(place: Place, what: string): Finding {
 /** `blocks/steps.hbs` is called by its bare name. */
 function nameOf(path: string): string {
   return path.replace(/^blocks\//, '').replace(/\.hbs$/, '');
-}
-
-function fileOf(path: string): string {
-  return `templates/${path}`;
 }
