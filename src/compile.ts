@@ -116,7 +116,7 @@ export function compileAll(host: Host): Compiled {
     if (!good) return { model, cards: [], findings: model.findings };
     const made = good.hands.map(({ subject, facts }) => makeCards(subject, facts));
     const findings = inOrder(unique([...model.findings, ...made.flatMap((one) => one.findings)]));
-    return { model, cards: findings.some(isError) ? [] : made.flatMap((one) => one.cards), findings };
+    return { model, cards: findings.some(isError) ? [] : byStation(made.map((one) => one.cards)), findings };
   });
   const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ model }) => model.hands);
   return { checked, models, sheets: makeSheets(checked.workspace.plant, printed) };
@@ -161,6 +161,10 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
   const { files, shell, sheets } = output;
   return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
 }
+
+/** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */
+const byStation = (hands: readonly (readonly MadeCard[])[]): MadeCard[] =>
+  (hands[0] ?? []).flatMap((_, i) => hands.flatMap((cards) => cards[i] ?? []));
 
 /** What printing needs of the plant itself; a plant with errors still gets a page that says so. */
 function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; route: readonly string[] } {

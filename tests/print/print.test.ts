@@ -122,7 +122,7 @@ describe('what comes from a spec', () => {
       },
     ];
     const { files, sheets, findings } = printAll(
-      input([card], { models: models as never, plantName: HOSTILE }),
+      input([card], { models, plantName: HOSTILE }),
       assets(),
     );
     expect(findings).toEqual([]);

@@ -5,7 +5,7 @@ import { loadWords } from '../../src/print/words.ts';
 import { figure, limits, line, name, ownWords } from './fixture.ts';
 
 const load = (text: string) => loadWords('w.yaml', new TextEncoder().encode(text));
-const at = (text: string, { place }: Finding) => text.slice(place.start, place.end);
+const at = (text: string, finding: Finding | undefined) => text.slice(finding?.place.start ?? 0, finding?.place.end ?? 0);
 
 function said(text: string, arg: Parameters<typeof resolve>[0]) {
   const findings: Finding[] = [];
@@ -45,7 +45,7 @@ describe('a words file', () => {
   ])('is found broken: %s', (text, where) => {
     const { findings } = load(text);
     expect(findings[0]?.id).toBe('words-broken');
-    if (where !== undefined) expect(at(text, findings[0] as Finding)).toBe(where);
+    if (where !== undefined) expect(at(text, findings[0])).toBe(where);
   });
 });
 
@@ -85,7 +85,7 @@ describe('a line in words', () => {
     const { text, findings } = said(words, line('a.fed'));
     expect(text).toBe('[a.fed]');
     expect(findings.map((finding) => finding.id)).toEqual(['word-missing']);
-    expect(at(words, findings[0] as Finding)).toBe('a');
+    expect(at(words, findings[0])).toBe('a');
     expect(findings[0]?.mend).toContain('"a.feed"');
   });
 

@@ -17,7 +17,7 @@ const station: Station = {
         key(say('rough-sawing.key.line'), desk.figure('saw.rough.distance', { decimals: 0, fraction: true })),
         key(say('rough-sawing.key.holes'), {
           kind: 'series',
-          items: holes.map(({ id }) => ({ kind: 'name', text: id, fact: `plant.patterns.${id}` })),
+          items: holes.map(({ id, hole }) => ({ kind: 'name', text: id, fact: hole.diameter.id })),
         }),
         key(say('rough-sawing.key.hole'), desk.figure(holes[0]!.hole.diameter, { fraction: true })),
       ],

@@ -9,7 +9,7 @@ import { hatchPattern, type Hatch } from './lines.ts';
 import { drawMark, LAYERS, type Pen } from './marks.ts';
 import { num, union, type Box } from './paper.ts';
 import { BAR_ROOM_MM, barLength, scaleBar } from './scale-bar.ts';
-import { labelMarkup, TEXT_MM } from './text.ts';
+import { labelMarkup, TEXT_MM, textWidth } from './text.ts';
 
 export interface DrawnSheet {
   readonly svg: string;
@@ -26,8 +26,12 @@ export interface DrawingWords extends Pick<Pen, 'text' | 'both'> {
 }
 
 const MARGIN_MM = 1.5;
+const SNAP_MM = (12 * 25.4) / 96;
 /** Room for two entries of the legend in a row. */
 const LEGEND_MM = 86;
+/** Up to this width an upright drawing leaves room for its legend at its side, this wide. */
+const NARROW_MM = 42;
+const BESIDE_MM = 42;
 
 /** `uid` must be unique in the page the drawing stands on. `style` goes into a file of its own, to name its font. */
 export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, style = ''): DrawnSheet {
@@ -52,8 +56,8 @@ export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, 
   const patterns = used.hatches.map((hatch) => hatchPattern(hatch, patternId(hatch))).join('');
   const { left, top, width, height } = frame;
   const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" width="${num(width)}mm" height="${num(height)}mm" ` +
-    `viewBox="${num(left)} ${num(top)} ${num(width)} ${num(height)}" role="img" aria-label="${escaped(words.title)}" ` +
+    `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" width="${exact(width)}mm" height="${exact(height)}mm" ` +
+    `viewBox="${num(left)} ${num(top)} ${exact(width)} ${exact(height)}" role="img" aria-label="${escaped(words.title)}" ` +
     `font-family="'Atkinson Hyperlegible Next', sans-serif" font-size="${TEXT_MM}">` +
     `<title>${escaped(words.title)}</title>${style}` +
     `${patterns === '' ? '' : `<defs>${patterns}</defs>`}${layers.join('')}${frame.svg}</svg>`;
@@ -80,28 +84,39 @@ interface Frame {
   readonly height: number;
 }
 
-/** The bar along the longer side, the scale and the legend below. */
+/** Multiples of 3.175 mm in full, so that the frame and its contents agree. */
+function exact(mm: number): string {
+  return String(Math.round(mm * 1000) / 1000);
+}
+
+/**
+ * Up to a multiple of twelve CSS pixels. A browser snaps the frame of an SVG to whole pixels and squeezes what is in it:
+ * the bar of a drawing 555.4 pixels high came out 0.18 mm short.
+ */
+function wholePixels(mm: number): number {
+  return Math.ceil(mm / SNAP_MM - 1e-9) * SNAP_MM;
+}
+
+/** The bar along the longer side, the scale below; the legend below as well, or beside a drawing that is narrow and upright. */
 function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): Frame {
   const upright = box.bottom - box.top > box.right - box.left;
+  const beside = upright && box.right - box.left <= NARROW_MM;
   const length = barLength(Math.max(box.right - box.left, box.bottom - box.top));
   const left = box.left - MARGIN_MM - (upright ? BAR_ROOM_MM + 2 : 0);
   const top = box.top - MARGIN_MM;
   const drawn = (upright ? box.right : Math.max(box.right, box.left + length)) + MARGIN_MM;
-  const right = legend ? Math.max(drawn, left + LEGEND_MM) : drawn;
+  const right = legend
+    ? Math.max(drawn + (beside ? BESIDE_MM : 0), left + LEGEND_MM)
+    : Math.max(drawn, left + textWidth(words.scale));
   const bottom = (upright ? Math.max(box.bottom, box.top + length) : box.bottom) + MARGIN_MM;
-  const bar = upright
-    ? scaleBar({ x: left + BAR_ROOM_MM, y: box.top }, length, true)
-    : scaleBar({ x: box.left, y: bottom + 1 }, length, false);
+  const barAt = upright ? { x: left + BAR_ROOM_MM, y: box.top } : { x: box.left, y: bottom + 1 };
   const scaleTop = bottom + (upright ? 1 : 1 + BAR_ROOM_MM);
   const scaleAt = { x: left + MARGIN_MM, y: scaleTop + TEXT_MM * 0.7 };
   const scale = labelMarkup({ at: scaleAt, text: words.scale, anchor: 'start', bold: true });
   const under = scaleTop + TEXT_MM * 1.4;
-  const key = legend?.({ x: left + MARGIN_MM, y: under }, right - left - 2 * MARGIN_MM);
-  return {
-    svg: bar + scale + (key?.svg ?? ''),
-    left,
-    top,
-    width: right - left,
-    height: under + (key?.height ?? 0) + MARGIN_MM - top,
-  };
+  const keyAt = beside ? { x: drawn + 3, y: top } : { x: left + MARGIN_MM, y: under };
+  const key = legend?.(keyAt, right - MARGIN_MM - keyAt.x);
+  const end = Math.max(under, key ? keyAt.y + key.height : under);
+  const svg = scaleBar(barAt, length, upright) + scale + (key?.svg ?? '');
+  return { svg, left, top, width: wholePixels(right - left), height: wholePixels(end + MARGIN_MM - top) };
 }

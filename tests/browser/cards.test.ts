@@ -1,0 +1,97 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Card, KeyNumber } from '../../src/cards/card.ts';
+import { compileAll, printCompiled } from '../../src/compile.ts';
+import { memoryHost } from '../../src/host/memory.ts';
+import type { Printer } from '../../src/host/printer.ts';
+import { workspaceHost } from '../../src/host/workspace.ts';
+import { demoFiles, root } from '../cards/demo.ts';
+import { readPdf } from './read-pdf.ts';
+
+const host = memoryHost(demoFiles());
+const compiled = compileAll(host);
+const printed = printCompiled(host, compiled, '2026-11-25');
+const cards = compiled.models.flatMap((model) => model.cards);
+
+let printer: Printer;
+let paper: ReadonlyMap<string, Uint8Array>;
+
+beforeAll(async () => {
+  const opened = await workspaceHost(root).openPrinter();
+  if ('missing' in opened) throw new Error(opened.missing);
+  printer = opened;
+  const result = await printer.print(printed.shell, printed.sheets);
+  if ('failed' in result) throw new Error(result.failed);
+  paper = result;
+}, 120_000);
+
+afterAll(() => printer.close());
+
+const folded = (text: string) => text.replace(/\s+/g, '');
+const fileOf = ({ key }: Card) => `models/${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}.pdf`;
+const numbersOf = ({ value }: KeyNumber): readonly string[] =>
+  value.kind === 'limits'
+    ? [value.low, value.high, value.unit]
+    : value.kind === 'figure'
+      ? [value.text, value.unit]
+      : [];
+
+describe('the cards on paper, read back', () => {
+  test('one PDF a model in route order, one a station over all models, one a card, one a station sheet', () => {
+    const names = [...paper.keys()];
+    for (const { card } of cards) expect(names).toContain(fileOf(card));
+    for (const { model } of compiled.models) expect(names).toContain(`models/${model.id}/${model.id}.pdf`);
+    for (const { station } of compiled.sheets) {
+      expect(names).toContain(`stations/${station.id}/${station.id}.pdf`);
+      expect(names).toContain(`stations/${station.id}/sheet.pdf`);
+    }
+  });
+
+  test('each card: A4 pages, its title, revision, code and key numbers on page 1', async () => {
+    for (const { card, code } of cards) {
+      const { pages, sizesMm } = await readPdf(paper.get(fileOf(card))!);
+      const where = fileOf(card);
+      for (const [width, height] of sizesMm) {
+        expect(Math.abs(width - 210), where).toBeLessThan(0.2);
+        expect(Math.abs(height - 297), where).toBeLessThan(0.2);
+      }
+      const first = folded(pages[0]!);
+      for (const text of [card.model.text, card.station.text, code]) expect(first, where).toContain(folded(text));
+      for (const number of card.keyNumbers.flatMap(numbersOf)) expect(first, where).toContain(folded(number));
+    }
+  });
+
+  test('the PDF of a model holds all its cards in route order', async () => {
+    for (const { model, cards: made } of compiled.models) {
+      const { pages } = await readPdf(paper.get(`models/${model.id}/${model.id}.pdf`)!);
+      const all = folded(pages.join(' '));
+      const at = made.map(({ code }) => all.indexOf(folded(code)));
+      expect(at.every((index) => index >= 0)).toBe(true);
+      expect(at).toEqual(at.toSorted((a, b) => a - b));
+    }
+  });
+
+  test('a station sheet has a row for every model that passes the station', async () => {
+    for (const sheet of compiled.sheets) {
+      const { pages } = await readPdf(paper.get(`stations/${sheet.station.id}/sheet.pdf`)!);
+      const all = folded(pages.join(' '));
+      for (const { model } of sheet.rows) expect(all).toContain(folded(model.text));
+    }
+  });
+});
+
+describe('the same inputs', () => {
+  test('give the same HTML, SVG and JSON bytes', () => {
+    const again = memoryHost(demoFiles());
+    const second = printCompiled(again, compileAll(again), '2026-11-25');
+    expect([...second.files.keys()]).toEqual([...printed.files.keys()]);
+    for (const [path, content] of printed.files) expect(second.files.get(path), path).toEqual(content);
+  });
+
+  test('give the same PDF bytes from the same browser', async () => {
+    const some = printed.sheets.filter((_, i) => i % 9 === 0);
+    const result = await printer.print(printed.shell, some);
+    if ('failed' in result) throw new Error(result.failed);
+    for (const { name } of some)
+      expect(Buffer.compare(Buffer.from(result.get(name)!), Buffer.from(paper.get(name)!)), name).toBe(0);
+  });
+});

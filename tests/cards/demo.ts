@@ -1,0 +1,16 @@
+/** The demo catalogue as the program ships it, compiled in memory. */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { compileAll } from '../../src/compile.ts';
+import type { Compiled } from '../../src/compile.ts';
+import { memoryHost } from '../../src/host/memory.ts';
+
+export const root = join(import.meta.dirname, '..', '..');
+
+export function demoFiles(): Record<string, Uint8Array> {
+  const names = readdirSync(join(root, 'models'), { recursive: true, encoding: 'utf8' });
+  const yaml = names.filter((name) => name.endsWith('.yaml')).map((name) => `models/${name}`);
+  return Object.fromEntries(yaml.map((path) => [path, readFileSync(join(root, path))]));
+}
+
+export const compileDemo = (): Compiled => compileAll(memoryHost(demoFiles()));

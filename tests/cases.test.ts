@@ -1,0 +1,64 @@
+/**
+ * Cases: the sample workspace with one thing wrong in each, and the findings that must come of it. A case is a folder of
+ * cases/ with `edits.yaml` (see Edit in cases/workspace.ts; `remove: file` takes one out) and `expected.txt`, a line
+ * `file:line:col id` a finding.
+ *
+ *   CASES=name          only the cases whose folder has this in its name
+ *   CASES_SHOW=1        prints every finding in full, as people read it
+ *   CASES_UPDATE=1      writes expected.txt anew: look at the difference before you keep it
+ */
+import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import type { Compiled } from '../src/compile.ts';
+import { compileAll } from '../src/compile.ts';
+import type { Finding } from '../src/findings/finding.ts';
+import { findingText, inOrder, renderFinding } from '../src/findings/render.ts';
+import { memoryHost } from '../src/host/memory.ts';
+import { unique } from '../src/read/model.ts';
+import type { Edit } from './cases/workspace.ts';
+import { edited, sample } from './cases/workspace.ts';
+
+const folder = join(import.meta.dirname, 'cases');
+const { CASES: only = '', CASES_SHOW: show, CASES_UPDATE: update } = process.env;
+
+const names = readdirSync(folder, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== 'sample' && entry.name.includes(only))
+  .map((entry) => entry.name);
+
+const everyFinding = ({ checked, models }: Compiled): Finding[] =>
+  inOrder(unique([...checked.findings, ...models.flatMap((model) => model.findings)]));
+
+function filesOf(name: string): Record<string, string> {
+  const list = parse(readFileSync(join(folder, name, 'edits.yaml'), 'utf8')) as (Edit | { remove: string })[];
+  const files = edited(list.filter((edit): edit is Edit => !('remove' in edit)));
+  for (const edit of list) if ('remove' in edit) delete files[edit.remove];
+  return files;
+}
+
+describe('cases', () => {
+  test.each(names)('%s', (name) => {
+    const compiled = compileAll(memoryHost(filesOf(name)));
+    const findings = everyFinding(compiled).map((one) => renderFinding(one, compiled.checked.workspace.texts));
+    if (show) console.log(findings.map(findingText).join('\n\n'));
+    const found = findings.map((one) => `${one.where} ${one.id}\n`).join('');
+    const expected = join(folder, name, 'expected.txt');
+    if (update) writeFileSync(expected, found);
+    expect(found).toBe(existsSync(expected) ? readFileSync(expected, 'utf8') : undefined);
+    expect(found).not.toBe('');
+    for (const one of findings) for (const text of [one.what, one.why, one.mend]) expect(text).toMatch(/^\S.*[.?]$/s);
+  });
+});
+
+test('the sample is sound, and has a card for every station and hand', () => {
+  const compiled = compileAll(memoryHost(sample()));
+  expect(everyFinding(compiled).map((one) => findingText(renderFinding(one, compiled.checked.workspace.texts)))).toEqual([]);
+  const [model] = compiled.models;
+  const stations = (hand: string) =>
+    model!.cards.filter(({ card }) => card.key.hand === hand).map(({ card }) => card.key.station);
+  const route = (parse(sample()['models/plant/plant.yaml']!) as { route: string[] }).route;
+  expect(route).toHaveLength(13);
+  expect(stations('right')).toEqual(route);
+  expect(stations('left')).toEqual(route);
+});
