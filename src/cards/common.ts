@@ -9,8 +9,12 @@ import type { Ref } from './figures.ts';
 export const partName = (part: Part): Line => say(`part.${part}`);
 
 /** First piece and then every so many; every piece where the plant says nothing. */
-export const often = (desk: Desk): Line =>
-  desk.row.every ? say('common.first-and-every', { count: desk.figure(desk.row.every) }) : say('common.every-piece');
+export const often = (desk: Desk): Line => {
+  const { every } = desk.row;
+  return every && desk.use(every).value > 1
+    ? say('common.first-and-every', { count: desk.figure(every) })
+    : say('common.every-piece');
+};
 
 /** The numbered points of this station, as labels for boxes and drawings. */
 export function pointLabels(desk: Desk): readonly Literal[] {
@@ -48,8 +52,6 @@ export const thickOrThin = (desk: Desk): readonly Line[] => [
 ];
 
 export const setAside = (desk: Desk): Line => say('when-out.set-aside', { who: desk.name(desk.row.decides) });
-
-export const signedOff: readonly Line[] = [say('sign.date'), say('sign.name')];
 
 type Hazard =
   | 'rotating'

@@ -2,14 +2,12 @@
 import { namesOf, row } from '../facts/row.ts';
 import type { Arg, Check, Line, Table, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
+import { cavitiesOf } from './cutting-order.ts';
 import { cavityLetters } from './drawing/plan.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
 export type SetupId = 'back' | 'top';
-
-/** Order of cutting in a set-up; common practice of the trade, no source. */
-const ORDER = ['springs', 'controls', 'recess', 'pickup', 'bridge', 'neck', 'other'] as const;
 
 export const setupOf = (desk: Desk, id: SetupId) => desk.subject.spec.setups[id];
 
@@ -20,15 +18,6 @@ export const fixtureName = (desk: Desk, id: SetupId): Arg => desk.name(fixtureOf
 
 const machineName = (desk: Desk, id: SetupId): Arg =>
   desk.name(row(desk.subject.plant.machines, desk.use(setupOf(desk, id).machine), 'plant.machines').title);
-
-/** Cavities of a set-up in the order they are cut. */
-export function cavitiesOf(desk: Desk, id: SetupId): readonly string[] {
-  const { cavities } = desk.subject.spec;
-  const place = (name: string) => ORDER.indexOf(desk.use(cavities![name]!.purpose));
-  return namesOf(cavities)
-    .filter((name) => desk.use(cavities![name]!.setup) === id)
-    .toSorted((a, b) => place(a) - place(b));
-}
 
 const holesOf = (desk: Desk, id: SetupId): readonly string[] =>
   namesOf(desk.subject.spec.holes).filter((name) => desk.use(desk.subject.spec.holes![name]!.setup) === id);

@@ -4,6 +4,7 @@ import { namesOf } from '../../facts/row.ts';
 import { mirror } from '../../geometry/transform.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
 import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
+import { cavitiesOf } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -87,12 +88,11 @@ function cuts(
   return [...cavities, ...holes, ...labels(desk, setup, flip)];
 }
 
-/** Cavities of this set-up by letter: the depth table uses the same. */
-export function cavityLetters(desk: Desk, setup: 'back' | 'top'): ReadonlyMap<string, Literal> {
-  const { spec } = desk.subject;
-  const own = namesOf(spec.cavities).filter((id) => desk.use(spec.cavities![id]!.setup) === setup);
-  return new Map(own.map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]));
-}
+/** Cavities of this set-up by letter, in the order they are cut: the depth table uses the same. */
+export const cavityLetters = (desk: Desk, setup: 'back' | 'top'): ReadonlyMap<string, Literal> =>
+  new Map(
+    cavitiesOf(desk, setup).map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]),
+  );
 
 function labels(desk: Desk, setup: 'back' | 'top', flip: number): Mark[] {
   return [...cavityLetters(desk, setup)].map(([id, text]): Mark => {

@@ -1,6 +1,6 @@
 /** Conditioning store: wood rests until its moisture has settled. */
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, often, one, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, often, one, setAside } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -63,7 +63,7 @@ const station: Station = {
       cautions: cautions(desk, 'lifting'),
       drawings: [],
       tables: [],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

@@ -1,6 +1,6 @@
 /** Edge gluing under a radio-frequency field. */
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, partName, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, partName, setAside } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -73,7 +73,7 @@ const station: Station = {
           ]),
         },
       ],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

@@ -1,5 +1,5 @@
 /** Bookmatch and joint: halves opened like a book, boards put edge to edge, edges jointed. */
-import { byEye, cautions, key, partName, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, partName, setAside } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -51,7 +51,7 @@ const station: Station = {
         }),
       ],
       tables: [],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

@@ -1,8 +1,7 @@
 /** Machining, back up: the first set-up. */
-import { cautions, key, often, one, setAside, signedOff } from '../common.ts';
+import { cautions, key, often, one, setAside } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import {
-  cavitiesOf,
   cutTitle,
   cuttingSteps,
   depthChecks,
@@ -13,6 +12,7 @@ import {
   settingSteps,
   setupOf,
 } from '../machining.ts';
+import { cavitiesOf } from '../cutting-order.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { facesBack } from '../../facts/parts.ts';
@@ -29,7 +29,7 @@ const station: Station = {
     cautions: cautions(desk, 'first-cut', 'rotating', 'metal', 'stopped', 'lockout'),
     drawings: [plan(desk, { caption: say('caption.back'), view: 'back', setup: 'back', pattern: true })],
     tables: depthTable(desk, 'back'),
-    signOff: [...signedOff, say('sign.program')],
+    signOff: [say('sign.program')],
   }),
   sheet: {
     columns: ['sheet-column.fixture', 'sheet-column.program', 'sheet-column.body-out'],

@@ -1,8 +1,7 @@
 /** Machining, top up: the second set-up, located on cuts of the first. */
-import { cautions, key, one, setAside, signedOff, thicknessCheck } from '../common.ts';
+import { cautions, key, one, setAside, thicknessCheck } from '../common.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
 import {
-  cavitiesOf,
   cutTitle,
   cuttingSteps,
   depthChecks,
@@ -13,6 +12,7 @@ import {
   settingSteps,
   setupOf,
 } from '../machining.ts';
+import { cavitiesOf } from '../cutting-order.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { highestPoint, pointsOf } from '../../facts/parts.ts';
@@ -29,7 +29,7 @@ const station: Station = {
     cautions: cautions(desk, 'first-cut', 'rotating', 'vacuum', 'metal', 'stopped', 'lockout'),
     drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
     tables: depthTable(desk, 'top'),
-    signOff: [...signedOff, say('sign.program')],
+    signOff: [say('sign.program')],
   }),
   sheet: {
     columns: ['sheet-column.fixture', 'sheet-column.program', 'sheet-column.body-out'],

@@ -1,6 +1,6 @@
 /** Picking: the right wood for the finish, neither too poor nor too good, marked with its order. */
 import { namesOf, row } from '../../facts/row.ts';
-import { byEye, cautions, key, partName, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, partName, setAside } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Name, Series } from '../card.ts';
 import type { Desk, Station } from '../station.ts';
@@ -57,7 +57,7 @@ const station: Station = {
           ]),
         },
       ],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

@@ -1,5 +1,5 @@
 /** Planing: a light cut off each face so that both clean up. */
-import { byEye, cautions, key, partName, setAside, signedOff, thickOrThin, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, partName, setAside, thickOrThin, thicknessCheck } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -60,7 +60,7 @@ const station: Station = {
           ]),
         },
       ],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

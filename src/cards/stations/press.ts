@@ -1,5 +1,5 @@
 /** Press: bodies in a stack under pressure until the glue holds. */
-import { byEye, cautions, key, setAside, signedOff, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, setAside, thicknessCheck } from '../common.ts';
 import { stack } from '../drawing/stack.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
@@ -54,7 +54,7 @@ const station: Station = {
         stack(desk),
       ],
       tables: [],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

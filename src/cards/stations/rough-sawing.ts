@@ -1,6 +1,6 @@
 /** Location holes through a jig, then the first saw cut, which leaves room. */
 import { namesOf, row } from '../../facts/row.ts';
-import { byEye, cautions, key, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, setAside } from '../common.ts';
 import { patternId, plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -71,7 +71,7 @@ const station: Station = {
           ],
         },
       ],
-      signOff: signedOff,
+      signOff: [],
     };
 
     function jigName(at: Desk) {

@@ -79,7 +79,7 @@ const station: Station = {
           ],
         },
       ],
-      signOff: [say('sign.date'), say('sign.name'), say('sign.order')],
+      signOff: [say('sign.order')],
     };
   },
   sheet: {

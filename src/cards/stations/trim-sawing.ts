@@ -1,5 +1,5 @@
 /** Trim sawing: the second cut, close to the line and never through it. */
-import { byEye, cautions, key, one, setAside, signedOff } from '../common.ts';
+import { byEye, cautions, key, one, setAside } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -45,7 +45,7 @@ const station: Station = {
       cautions: cautions(desk, 'blade', 'metal', 'lockout'),
       drawings: [plan(desk, { caption: say('caption.trim'), view: 'top', trim: true, rough: true, pattern: true })],
       tables: [],
-      signOff: signedOff,
+      signOff: [],
     };
   },
   sheet: {

@@ -39,6 +39,11 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
   const on = options.on ?? host.today();
   const printed = printCompiled(host, compiled, on);
   const findings = tell(compiled, printed, io);
+  if (printed.findings.some((finding) => finding.severity === 'error')) {
+    // A card with a gap in its words or blocks looks finished and is not: the cards there stay as they are.
+    io.err('Nothing was written: mend the templates or words first.\n');
+    return EXIT.errors;
+  }
   const tree = new Map(printed.files);
   if (options.pdf) {
     const failed = await addPaper(host, printed, tree, io);

@@ -1,0 +1,15 @@
+/** In which order the cavities of a set-up are cut. */
+import { namesOf } from '../facts/row.ts';
+import type { Desk } from './station.ts';
+
+/** Order of cutting; common practice of the trade, no source. */
+const ORDER = ['springs', 'controls', 'recess', 'pickup', 'bridge', 'neck', 'other'] as const;
+
+/** Cavities of a set-up in the order they are cut. */
+export function cavitiesOf(desk: Desk, id: 'back' | 'top'): readonly string[] {
+  const { cavities } = desk.subject.spec;
+  const place = (name: string) => ORDER.indexOf(desk.use(cavities![name]!.purpose));
+  return namesOf(cavities)
+    .filter((name) => desk.use(cavities![name]!.setup) === id)
+    .toSorted((a, b) => place(a) - place(b));
+}
