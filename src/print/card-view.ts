@@ -3,13 +3,13 @@
  * template that asks for something else asks in vain.
  */
 import type { Card, Check, Drawing } from '../cards/card.ts';
-import { drawDrawing } from './drawing/drawing.ts';
+import { drawOnPage } from './drawing/drawing.ts';
 import type { Paper, PostedCard } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
 import { identifier, markup, type Markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
 import { qrMarkup } from './qr.ts';
-import { fitsPageOne } from './room.ts';
+import { pageOne } from './room.ts';
 import { signMarkup } from './signs.ts';
 import { drawingWords, type Speech } from './speech.ts';
 
@@ -22,7 +22,8 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
   const page = identifier('card', ...keyParts(card));
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
   const [first] = drawings;
-  const main = first && fitsPageOne(card, first.widthMm, first.heightMm, paper, talk.plain) ? first : null;
+  const room = pageOne(card, first, paper, talk.plain);
+  const main = (room.drawing !== 'none' && first) || null;
   const model = card.model.text;
   const station = card.station.text;
   return {
@@ -44,17 +45,14 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     decides: card.decides.text,
     keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
     steps: card.steps.map((step) => talk.html(step)),
+    whenOutUnderSteps: room.whenOut === 'steps',
+    drawingUnderSteps: room.drawing === 'steps',
     mainDrawing: main,
     moreDrawings: drawings.filter((drawing) => drawing !== main),
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
     checks: card.checks.map((check) => checkView(check, talk)),
     whenOut: card.whenOut.map((line) => talk.html(line)),
-    cautions: card.cautions.map(({ signal, line }) => ({
-      signal,
-      word: talk.phrase(`signals.${signal}`),
-      sign: signMarkup(signal),
-      line: talk.html(line),
-    })),
+    cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
     tables: card.tables.map(({ title, columns, rows }) => ({
       title: talk.html(title),
       columns: columns.map((column) => talk.html(column)),
@@ -69,6 +67,14 @@ export type CardView = ReturnType<typeof cardView>;
 
 function keyParts({ key }: Card): string[] {
   return [key.model, key.station, key.hand, ...key.finishes];
+}
+
+const SIGNALS = ['danger', 'warning', 'caution', 'notice'] as const;
+
+/** All cautions of one signal word in one panel; none where there are none. */
+function cautionView(signal: (typeof SIGNALS)[number], card: Card, talk: Speech) {
+  const lines = card.cautions.filter((caution) => caution.signal === signal).map(({ line }) => talk.html(line));
+  return lines.length > 0 ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines }] : [];
 }
 
 function checkView(check: Check, talk: Speech) {
@@ -92,10 +98,8 @@ interface DrawingView {
 
 function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView {
   const caption = talk.plain(drawing.caption);
-  const { svg, widthMm, heightMm } = drawDrawing(
-    drawing,
-    `${page}-${drawing.id}`,
-    drawingWords(talk, caption, drawing.scale),
+  const { svg, widthMm, heightMm } = drawOnPage(drawing, `${page}-${drawing.id}`, (scale) =>
+    drawingWords(talk, caption, scale),
   );
   return {
     id: drawing.id,

@@ -11,7 +11,7 @@ import type { Finding } from '../findings/finding.ts';
 import { carriedCss, drawingStyle, linkedCss } from './assets.ts';
 import { cardsJson } from './card-data.ts';
 import { cardView } from './card-view.ts';
-import { drawDrawing } from './drawing/drawing.ts';
+import { drawOnPage } from './drawing/drawing.ts';
 import { indexView, noValidCardView } from './index-view.ts';
 import {
   hasErrors,
@@ -117,8 +117,9 @@ function modelPages(model: PrintedModel, made: readonly Made[], printing: Printi
     sheet(`${folder}/${each.name}.pdf`, title, each.body, printing);
     for (const drawing of each.card.drawings) {
       const uid = identifier(model.id, each.name, drawing.id);
-      const words = drawingWords(printing.talk, printing.talk.plain(drawing.caption), drawing.scale);
-      const { svg } = drawDrawing(drawing, uid, words, drawingStyle(printing.assets));
+      const title = printing.talk.plain(drawing.caption);
+      const words = (scale: number) => drawingWords(printing.talk, title, scale);
+      const { svg } = drawOnPage(drawing, uid, words, drawingStyle(printing.assets));
       put(`${folder}/${each.name}-${drawing.id}.svg`, `${svg}\n`, printing);
     }
   }

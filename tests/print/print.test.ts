@@ -121,10 +121,7 @@ describe('what comes from a spec', () => {
         findings: [{ ...finding, severity: 'caution', excerpt: HOSTILE } as const],
       },
     ];
-    const { files, sheets, findings } = printAll(
-      input([card], { models, plantName: HOSTILE }),
-      assets(),
-    );
+    const { files, sheets, findings } = printAll(input([card], { models, plantName: HOSTILE }), assets());
     expect(findings).toEqual([]);
     for (const body of [
       ...sheets.map((sheet) => sheet.body),

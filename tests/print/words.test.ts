@@ -5,7 +5,8 @@ import { loadWords } from '../../src/print/words.ts';
 import { figure, limits, line, name, ownWords } from './fixture.ts';
 
 const load = (text: string) => loadWords('w.yaml', new TextEncoder().encode(text));
-const at = (text: string, finding: Finding | undefined) => text.slice(finding?.place.start ?? 0, finding?.place.end ?? 0);
+const at = (text: string, finding: Finding | undefined) =>
+  text.slice(finding?.place.start ?? 0, finding?.place.end ?? 0);
 
 function said(text: string, arg: Parameters<typeof resolve>[0]) {
   const findings: Finding[] = [];

@@ -26,12 +26,29 @@ export interface DrawingWords extends Pick<Pen, 'text' | 'both'> {
 }
 
 const MARGIN_MM = 1.5;
-const SNAP_MM = (12 * 25.4) / 96;
 /** Room for two entries of the legend in a row. */
 const LEGEND_MM = 86;
 /** Up to this width an upright drawing leaves room for its legend at its side, this wide. */
 const NARROW_MM = 42;
 const BESIDE_MM = 42;
+
+/** Scales a drawing may be put to, millimetres of the body per millimetre of paper. */
+const SCALES = [1, 2, 5, 10] as const;
+/** Room on a page beside margins, caption and head. A wider sheet would make the browser shrink all of the page. */
+const PAGE_MM = { width: 190, height: 235 };
+
+/** The drawing at its scale, or at the next that fits on a page: the scale it states is the one it has. */
+export function drawOnPage(
+  drawing: Drawing,
+  uid: string,
+  wordsAt: (scale: number) => DrawingWords,
+  style = '',
+): DrawnSheet {
+  const scales = SCALES.filter((scale) => scale >= drawing.scale);
+  const drawn = scales.map((scale) => drawDrawing({ ...drawing, scale }, uid, wordsAt(scale), style));
+  const fits = drawn.find(({ widthMm, heightMm }) => widthMm <= PAGE_MM.width && heightMm <= PAGE_MM.height);
+  return fits ?? drawn.at(-1) ?? drawDrawing(drawing, uid, wordsAt(drawing.scale), style);
+}
 
 /** `uid` must be unique in the page the drawing stands on. `style` goes into a file of its own, to name its font. */
 export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, style = ''): DrawnSheet {
@@ -56,8 +73,8 @@ export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, 
   const patterns = used.hatches.map((hatch) => hatchPattern(hatch, patternId(hatch))).join('');
   const { left, top, width, height } = frame;
   const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" width="${exact(width)}mm" height="${exact(height)}mm" ` +
-    `viewBox="${num(left)} ${num(top)} ${exact(width)} ${exact(height)}" role="img" aria-label="${escaped(words.title)}" ` +
+    `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" width="${num(width)}mm" height="${num(height)}mm" ` +
+    `viewBox="${num(left)} ${num(top)} ${num(width)} ${num(height)}" role="img" aria-label="${escaped(words.title)}" ` +
     `font-family="'Atkinson Hyperlegible Next', sans-serif" font-size="${TEXT_MM}">` +
     `<title>${escaped(words.title)}</title>${style}` +
     `${patterns === '' ? '' : `<defs>${patterns}</defs>`}${layers.join('')}${frame.svg}</svg>`;
@@ -84,19 +101,6 @@ interface Frame {
   readonly height: number;
 }
 
-/** Multiples of 3.175 mm in full, so that the frame and its contents agree. */
-function exact(mm: number): string {
-  return String(Math.round(mm * 1000) / 1000);
-}
-
-/**
- * Up to a multiple of twelve CSS pixels. A browser snaps the frame of an SVG to whole pixels and squeezes what is in it:
- * the bar of a drawing 555.4 pixels high came out 0.18 mm short.
- */
-function wholePixels(mm: number): number {
-  return Math.ceil(mm / SNAP_MM - 1e-9) * SNAP_MM;
-}
-
 /** The bar along the longer side, the scale below; the legend below as well, or beside a drawing that is narrow and upright. */
 function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): Frame {
   const upright = box.bottom - box.top > box.right - box.left;
@@ -118,5 +122,5 @@ function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): 
   const key = legend?.(keyAt, right - MARGIN_MM - keyAt.x);
   const end = Math.max(under, key ? keyAt.y + key.height : under);
   const svg = scaleBar(barAt, length, upright) + scale + (key?.svg ?? '');
-  return { svg, left, top, width: wholePixels(right - left), height: wholePixels(end + MARGIN_MM - top) };
+  return { svg, left, top, width: right - left, height: end + MARGIN_MM - top };
 }
