@@ -51,8 +51,6 @@ export const thickOrThin = (desk: Desk): readonly Line[] => [
   say('when-out.thin', { who: desk.name(desk.row.decides) }),
 ];
 
-export const setAside = (desk: Desk): Line => say('when-out.set-aside', { who: desk.name(desk.row.decides) });
-
 type Hazard =
   | 'rotating'
   | 'blade'
@@ -100,7 +98,12 @@ function dust(desk: Desk): readonly Caution[] {
     const { title, warning } = row(plant.species, id, 'plant.species');
     const wood = desk.name(title);
     return warning
-      ? [{ signal: 'warning', line: say('cautions.species', { wood, warning: desk.name(warning) }) } as const]
+      ? [
+          {
+            signal: 'warning',
+            line: say('cautions.species', { wood, warning: desk.name(warning) }),
+          } as const,
+        ]
       : [{ signal: 'warning', line: say('cautions.dust', { wood }) } as const];
   });
 }

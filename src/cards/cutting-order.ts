@@ -13,3 +13,9 @@ export function cavitiesOf(desk: Desk, id: 'back' | 'top'): readonly string[] {
     .filter((name) => desk.use(cavities![name]!.setup) === id)
     .toSorted((a, b) => place(a) - place(b));
 }
+
+/** Those first whose wood left is required: too deep there is through the top. */
+export const byFloor = ({ subject: { spec } }: Desk, ids: readonly string[]): readonly string[] => [
+  ...ids.filter((id) => spec.cavities![id]!.floor !== undefined),
+  ...ids.filter((id) => spec.cavities![id]!.floor === undefined),
+];

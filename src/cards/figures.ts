@@ -34,6 +34,9 @@ export function valueOf(use: Use, ref: Ref): { readonly id: string; readonly q: 
   return typeof ref === 'string' ? { id: ref, q: use.fact(ref) as Quantity } : { id: ref.id, q: use(ref) };
 }
 
+/** Decimals of an inch have no leading zero. */
+const INCH = { leadingZero: false };
+
 export interface FigureStyle {
   /** Decimals in the first unit; as authored where not said. */
   readonly decimals?: number;
@@ -56,8 +59,9 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
   if (unit === 'in' && style.fraction) {
     const { text: fraction, residualNm } = formatFraction(q.value, 64);
     if (Math.abs(residualNm) <= 10_000) return fraction;
+    return formatNumber(q.value, unit, 3, INCH);
   }
-  return formatNumber(q.value, unit, decimals);
+  return formatNumber(q.value, unit, decimals, unit === 'in' ? INCH : {});
 }
 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */

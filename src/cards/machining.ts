@@ -39,7 +39,6 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
     located,
     say(`machining.step.hold-${use(setup.hold)}`),
     say(`machining.step.zero-${use(setup['z-zero'])}`),
-    say('machining.step.first'),
   ];
 }
 
@@ -94,7 +93,10 @@ export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
     { role: say('tool.machine'), name: machineName(desk, id) },
     { role: say('tool.fixture'), name: fixtureName(desk, id) },
     { role: say('tool.program'), name: desk.name(setup.program) },
-    ...[...cutters].map((cutter) => ({ role: say('tool.cutter'), name: cutterName(desk, cutter) })),
+    {
+      role: say('tool.cutter'),
+      name: { kind: 'series', items: [...cutters].map((cutter) => cutterName(desk, cutter)) },
+    },
   ];
 }
 
@@ -169,6 +171,5 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
 }
 
 export const machiningChecks = (desk: Desk): readonly Check[] => [
-  byEye(desk, say('machining.check.holes'), desk.gauge('hole').name),
-  byEye(desk, say('machining.check.edges')),
+  byEye(desk, say('machining.check.holes-edges'), desk.gauge('hole').name),
 ];

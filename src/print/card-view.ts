@@ -2,14 +2,13 @@
  * A card as its templates see it: every text resolved, every name always there (null where a card has nothing), so that a
  * template that asks for something else asks in vain.
  */
-import type { Card, Check, Drawing } from '../cards/card.ts';
+import type { Card, Caution, Check, Drawing } from '../cards/card.ts';
 import { drawOnPage } from './drawing/drawing.ts';
 import type { Paper, PostedCard } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
 import { identifier, markup, type Markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
 import { qrMarkup } from './qr.ts';
-import { pageOne } from './room.ts';
 import { signMarkup } from './signs.ts';
 import { drawingWords, type Speech } from './speech.ts';
 
@@ -21,9 +20,6 @@ export interface CardViewInput extends PostedCard {
 export function cardView({ card, posting, plantName, paper }: CardViewInput, talk: Speech) {
   const page = identifier('card', ...keyParts(card));
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
-  const [first] = drawings;
-  const room = pageOne(card, first, paper, talk.plain);
-  const main = (room.drawing !== 'none' && first) || null;
   const model = card.model.text;
   const station = card.station.text;
   return {
@@ -41,18 +37,16 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     qr: qrMarkup(posting.code),
     hand: card.handLine ? talk.html(card.handLine) : null,
     leftHand: card.key.hand === 'left',
-    finishes: card.finishNames.map((name) => name.text).join(', '),
+    finishes: card.finishNames.map((name) => name.text).join(' · '),
     decides: card.decides.text,
     keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
     steps: card.steps.map((step) => talk.html(step)),
-    whenOutUnderSteps: room.whenOut === 'steps',
-    drawingUnderSteps: room.drawing === 'steps',
-    mainDrawing: main,
-    moreDrawings: drawings.filter((drawing) => drawing !== main),
+    drawings,
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
     checks: card.checks.map((check) => checkView(check, talk)),
     whenOut: card.whenOut.map((line) => talk.html(line)),
     cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
+    notices: cautionView('notice', card, talk),
     tables: card.tables.map(({ title, columns, rows }) => ({
       title: talk.html(title),
       columns: columns.map((column) => talk.html(column)),
@@ -69,10 +63,10 @@ function keyParts({ key }: Card): string[] {
   return [key.model, key.station, key.hand, ...key.finishes];
 }
 
-const SIGNALS = ['danger', 'warning', 'caution', 'notice'] as const;
+const SIGNALS = ['danger', 'warning', 'caution'] as const;
 
 /** All cautions of one signal word in one panel; none where there are none. */
-function cautionView(signal: (typeof SIGNALS)[number], card: Card, talk: Speech) {
+function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
   const lines = card.cautions.filter((caution) => caution.signal === signal).map(({ line }) => talk.html(line));
   return lines.length > 0 ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines }] : [];
 }
@@ -84,7 +78,6 @@ function checkView(check: Check, talk: Speech) {
     gauge: talk.html(check.gauge),
     often: talk.html(check.often),
     boxes: check.boxes.map((box) => box.text),
-    manyBoxes: check.boxes.length > 2,
   };
 }
 
@@ -92,20 +85,10 @@ interface DrawingView {
   readonly id: string;
   readonly caption: Markup;
   readonly svg: Markup;
-  readonly widthMm: number;
-  readonly heightMm: number;
 }
 
 function drawingView(drawing: Drawing, page: string, talk: Speech): DrawingView {
   const caption = talk.plain(drawing.caption);
-  const { svg, widthMm, heightMm } = drawOnPage(drawing, `${page}-${drawing.id}`, (scale) =>
-    drawingWords(talk, caption, scale),
-  );
-  return {
-    id: drawing.id,
-    caption: talk.html(drawing.caption),
-    svg: markup(svg),
-    widthMm,
-    heightMm,
-  };
+  const { svg } = drawOnPage(drawing, `${page}-${drawing.id}`, (scale) => drawingWords(talk, caption, scale));
+  return { id: drawing.id, caption: talk.html(drawing.caption), svg: markup(svg) };
 }

@@ -15,6 +15,7 @@ export function keyNumberView({ label, value }: KeyNumber, talk: Speech) {
   const seconds = items.flatMap((item) => secondUnit(item, talk) ?? []);
   return {
     label: talk.html(label),
+    inWords: items.some((item) => item.kind === 'line'),
     numbers: numbers.map(({ text, unit }, i): Part => {
       // A unit that all share is said once, at the end.
       const said = unit !== '' && (last(i, numbers) || numbers[i + 1]?.unit !== unit);

@@ -2,7 +2,7 @@
 import type { Arg, Figure, Limits } from '../cards/card.ts';
 import type { DrawingWords } from './drawing/drawing.ts';
 import { segmentsMarkup, type Markup } from './markup.ts';
-import { plainText, rangeText, resolve, sentence, withUnit, type Tell } from './say.ts';
+import { plainText, rangeText, resolve, sentence, withUnit, type Segment, type Tell } from './say.ts';
 import type { Words } from './words.ts';
 
 export interface Speech {
@@ -24,7 +24,7 @@ export interface NumberView {
 export function speech(words: Words, tell: Tell): Speech {
   const plain = (arg: Arg) => plainText(resolve(arg, words, tell));
   return {
-    html: (arg) => segmentsMarkup(resolve(arg, words, tell)),
+    html: (arg) => segmentsMarkup(begun(arg, resolve(arg, words, tell))),
     plain,
     phrase: (id, names = {}) => {
       const args = Object.fromEntries(Object.entries(names).map(([name, text]) => [name, named(text)]));
@@ -33,6 +33,13 @@ export function speech(words: Words, tell: Tell): Speech {
     number: (value) => numberView(value, words, tell),
     language: words.language,
   };
+}
+
+/** A sentence begins with a capital, whatever stands first in it; a name or a unit stays as it is written. */
+function begun(arg: Arg, segments: readonly Segment[]): readonly Segment[] {
+  const [first, ...rest] = segments;
+  if (arg.kind !== 'line' || !first || first.figure) return segments;
+  return [{ ...first, text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest];
 }
 
 function named(text: string): Arg {

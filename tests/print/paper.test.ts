@@ -106,7 +106,7 @@ it.each(['A4', 'Letter'] as const)(
         bars += page.scales.length;
       });
       if (title !== 'with names three times as long') {
-        for (const part of ['16.30–16.50', 'When it is out', 'Checks', 'Order', 'Name'])
+        for (const part of ['16.30–16.50', 'When it is out', 'Largest less smallest', 'Order', 'Name'])
           expect(pages[0]?.text, title).toContain(part);
       }
     }

@@ -1,6 +1,6 @@
 /** Conditioning store: wood rests until its moisture has settled. */
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, often, one, setAside } from '../common.ts';
+import { byEye, cautions, key, often, one } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -59,7 +59,7 @@ const station: Station = {
         },
         { ...byEye(desk, say('conditioning.check.sound')), often: often(desk) },
       ],
-      whenOut: [say('conditioning.out.moisture'), say('conditioning.out.room'), setAside(desk)],
+      whenOut: [say('conditioning.out.moisture'), say('conditioning.out.room')],
       cautions: cautions(desk, 'lifting'),
       drawings: [],
       tables: [],

@@ -1,6 +1,6 @@
 /** Edge gluing under a radio-frequency field. */
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, partName, setAside } from '../common.ts';
+import { byEye, cautions, key, partName } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -51,7 +51,7 @@ const station: Station = {
         byEye(desk, say('edge-gluing.check.flush')),
         byEye(desk, say('edge-gluing.check.time'), desk.gauge('time').name),
       ],
-      whenOut: [say('edge-gluing.out.starved'), say('edge-gluing.out.arc'), setAside(desk)],
+      whenOut: [say('edge-gluing.out.starved'), say('edge-gluing.out.arc')],
       cautions: cautions(desk, 'field', 'glue', 'lockout'),
       drawings: [],
       tables: [

@@ -1,5 +1,5 @@
 /** Bookmatch and joint: halves opened like a book, boards put edge to edge, edges jointed. */
-import { byEye, cautions, key, partName, setAside } from '../common.ts';
+import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -39,7 +39,7 @@ const station: Station = {
         byEye(desk, say('jointing.check.width'), desk.gauge('width').name),
         ...(book ? [byEye(desk, say('jointing.check.figure'))] : []),
       ],
-      whenOut: [say('jointing.out.gap'), say('jointing.out.narrow'), setAside(desk)],
+      whenOut: [say('jointing.out.gap'), say('jointing.out.narrow')],
       cautions: cautions(desk, 'rotating', 'feed', 'lockout', 'stopped'),
       drawings: [
         plan(desk, {

@@ -1,5 +1,5 @@
 /** Lamination: glue on the joint, cap on back, tacked so that they cannot slide. */
-import { byEye, cautions, key, one, setAside } from '../common.ts';
+import { byEye, cautions, key, one } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import { stack } from '../drawing/stack.ts';
 import { laminating } from '../laminating.ts';
@@ -48,7 +48,7 @@ const station: Station = {
           boxes: [one],
         },
       ],
-      whenOut: [say('lamination.out.late'), say('lamination.out.slid'), setAside(desk)],
+      whenOut: [say('lamination.out.late'), say('lamination.out.slid')],
       cautions: cautions(desk, 'glue', 'metal', 'lifting'),
       drawings: [
         plan(desk, { caption: say('caption.tacks'), view: 'top', rough: true, trim: true, seam: true, pattern: true }),

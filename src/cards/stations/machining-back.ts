@@ -1,5 +1,5 @@
 /** Machining, back up: the first set-up. */
-import { cautions, key, often, one, setAside } from '../common.ts';
+import { cautions, key, often, one } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import {
   cutTitle,
@@ -12,20 +12,23 @@ import {
   settingSteps,
   setupOf,
 } from '../machining.ts';
-import { cavitiesOf } from '../cutting-order.ts';
+import { byFloor, cavitiesOf } from '../cutting-order.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { facesBack } from '../../facts/parts.ts';
+
+/** Three to a row: more would be small print. All depths stand among the checks. */
+const MOST_KEY_NUMBERS = 3;
 
 const station: Station = {
   id: 'machining-back',
   on: () => true,
   card: (desk) => ({
-    keyNumbers: [...thickness(desk), ...depths(desk)].slice(0, 5),
+    keyNumbers: [...thickness(desk), ...depths(desk)].slice(0, MOST_KEY_NUMBERS),
     steps: [...settingSteps(desk, 'back'), ...cuttingSteps(desk, 'back')],
     tools: machiningTools(desk, 'back'),
     checks: [...thicknessChecks(desk), ...depthChecks(desk, 'back'), ...machiningChecks(desk)],
-    whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved'), setAside(desk)],
+    whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved')],
     cautions: cautions(desk, 'first-cut', 'rotating', 'metal', 'stopped', 'lockout'),
     drawings: [plan(desk, { caption: say('caption.back'), view: 'back', setup: 'back', pattern: true })],
     tables: depthTable(desk, 'back'),
@@ -39,7 +42,7 @@ const station: Station = {
 export default station;
 
 const depths = (desk: Desk) =>
-  cavitiesOf(desk, 'back').map((name) => {
+  byFloor(desk, cavitiesOf(desk, 'back')).map((name) => {
     const { way } = desk.use.fact(`cavity.${name}.measuring`);
     const title = cutTitle(desk, 'cavities', name);
     return key(

@@ -1,5 +1,5 @@
 /** Machining, top up: the second set-up, located on cuts of the first. */
-import { cautions, key, one, setAside, thicknessCheck } from '../common.ts';
+import { cautions, key, one, thicknessCheck } from '../common.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
 import {
   cutTitle,
@@ -12,20 +12,23 @@ import {
   settingSteps,
   setupOf,
 } from '../machining.ts';
-import { cavitiesOf } from '../cutting-order.ts';
+import { byFloor, cavitiesOf } from '../cutting-order.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { highestPoint, pointsOf } from '../../facts/parts.ts';
+
+/** Three to a row: more would be small print. All depths stand among the checks. */
+const MOST_KEY_NUMBERS = 3;
 
 const station: Station = {
   id: 'machining-top',
   on: () => true,
   card: (desk) => ({
-    keyNumbers: [...thickness(desk), ...depths(desk)].slice(0, 5),
+    keyNumbers: [...thickness(desk), ...depths(desk)].slice(0, MOST_KEY_NUMBERS),
     steps: [...settingSteps(desk, 'top'), ...cuttingSteps(desk, 'top')],
     tools: machiningTools(desk, 'top'),
     checks: [...thicknessChecks(desk), ...depthChecks(desk, 'top'), ...machiningChecks(desk)],
-    whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved'), setAside(desk)],
+    whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved')],
     cautions: cautions(desk, 'first-cut', 'rotating', 'vacuum', 'metal', 'stopped', 'lockout'),
     drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
     tables: depthTable(desk, 'top'),
@@ -39,7 +42,7 @@ const station: Station = {
 export default station;
 
 const depths = (desk: Desk) =>
-  cavitiesOf(desk, 'top').map((name) => {
+  byFloor(desk, cavitiesOf(desk, 'top')).map((name) => {
     const { way } = desk.use.fact(`cavity.${name}.measuring`);
     const title = cutTitle(desk, 'cavities', name);
     return key(

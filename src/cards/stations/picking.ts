@@ -1,6 +1,6 @@
 /** Picking: the right wood for the finish, neither too poor nor too good, marked with its order. */
 import { namesOf, row } from '../../facts/row.ts';
-import { byEye, cautions, key, partName, setAside } from '../common.ts';
+import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Name, Series } from '../card.ts';
 import type { Desk, Station } from '../station.ts';
@@ -33,7 +33,7 @@ const station: Station = {
         ...(parts.includes('cap') ? [byEye(desk, say('picking.check.pair'))] : []),
         byEye(desk, say('picking.check.number')),
       ],
-      whenOut: [say('picking.out.poor'), say('picking.out.good', { who: desk.name(desk.row.decides) }), setAside(desk)],
+      whenOut: [say('picking.out.poor'), say('picking.out.good', { who: desk.name(desk.row.decides) })],
       cautions: cautions(desk, 'lifting'),
       drawings: [
         plan(desk, { caption: say('caption.flaws'), view: 'top', rough: true, blank: true, seam: true, setup: 'top' }),

@@ -1,5 +1,5 @@
 /** Planing: a light cut off each face so that both clean up. */
-import { byEye, cautions, key, partName, setAside, thickOrThin, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, partName, thickOrThin, thicknessCheck } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -45,7 +45,7 @@ const station: Station = {
         ),
         byEye(desk, say('planing.check.clean')),
       ],
-      whenOut: [...thickOrThin(desk), say('planing.out.rough'), setAside(desk)],
+      whenOut: [...thickOrThin(desk), say('planing.out.rough')],
       cautions: cautions(desk, 'rotating', 'feed', 'metal', 'lockout', 'stopped'),
       drawings: [plan(desk, { caption: say('caption.points'), view: 'top', rough: true, blank: true, points: true })],
       tables: [

@@ -1,5 +1,5 @@
 /** Press: bodies in a stack under pressure until the glue holds. */
-import { byEye, cautions, key, setAside, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, thicknessCheck } from '../common.ts';
 import { stack } from '../drawing/stack.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
@@ -17,7 +17,6 @@ const station: Station = {
         key(say('press.key.time'), desk.figure(glue.press, { decimals: 0 })),
         key(say('press.key.after'), desk.figure(glue.after, { decimals: 0 })),
         key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
-        key(say('press.key.likely'), desk.figure('thickness.blank.rss', { single: true })),
       ],
       steps: [
         say('press.step.count'),
@@ -40,7 +39,7 @@ const station: Station = {
         byEye(desk, say('press.check.line')),
         byEye(desk, say('press.check.tacks'), say('common.by-count')),
       ],
-      whenOut: [say('press.out.thick'), say('press.out.open-joint'), say('press.out.pressure'), setAside(desk)],
+      whenOut: [say('press.out.thick'), say('press.out.open-joint'), say('press.out.pressure')],
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
       drawings: [
         plan(desk, {
@@ -53,7 +52,13 @@ const station: Station = {
         }),
         stack(desk),
       ],
-      tables: [],
+      tables: [
+        {
+          title: say('press.table'),
+          columns: [say('column.blank'), say('column.likely')],
+          rows: [[desk.limits('thickness.blank', 'thickness'), desk.figure('thickness.blank.rss')]],
+        },
+      ],
       signOff: [],
     };
   },

@@ -1,6 +1,6 @@
 /** Location holes through a jig, then the first saw cut, which leaves room. */
 import { namesOf, row } from '../../facts/row.ts';
-import { byEye, cautions, key, setAside } from '../common.ts';
+import { byEye, cautions, key } from '../common.ts';
 import { patternId, plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -40,7 +40,7 @@ const station: Station = {
         byEye(desk, say('rough-sawing.check.line'), desk.gauge('line').name),
         byEye(desk, say('rough-sawing.check.number')),
       ],
-      whenOut: [say('rough-sawing.out.line'), say('rough-sawing.out.hole'), setAside(desk)],
+      whenOut: [say('rough-sawing.out.line'), say('rough-sawing.out.hole')],
       cautions: cautions(desk, 'blade', 'rotating', 'metal', 'lockout'),
       drawings: [
         plan(desk, { caption: say('caption.rough'), view: 'top', rough: true, blank: true, seam: cap, pattern: true }),

@@ -1,6 +1,6 @@
 /** Sign-off: the machined body, proved before it leaves the department. */
 import { pointsOf } from '../../facts/parts.ts';
-import { byEye, cautions, key, one, often, setAside } from '../common.ts';
+import { byEye, cautions, key, one, often } from '../common.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
 import { highestPoint } from '../../facts/parts.ts';
 import type { Station } from '../station.ts';
@@ -45,7 +45,7 @@ const station: Station = {
         byEye(desk, say('sign-off.check.tear-out')),
         byEye(desk, say('sign-off.check.metal')),
       ],
-      whenOut: [say('sign-off.out.any'), setAside(desk)],
+      whenOut: [say('sign-off.out.any')],
       cautions: cautions(desk, 'lifting'),
       drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
       tables: [

@@ -1,5 +1,5 @@
 /** Sizing: the wide belt brings parts to the thickness they are glued at. */
-import { byEye, cautions, key, partName, setAside, thickOrThin, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, partName, thickOrThin, thicknessCheck } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -42,7 +42,7 @@ const station: Station = {
         ),
         byEye(desk, say('sizing.check.clean')),
       ],
-      whenOut: [...thickOrThin(desk), say('sizing.out.taper'), setAside(desk)],
+      whenOut: [...thickOrThin(desk), say('sizing.out.taper')],
       cautions: cautions(desk, 'belt', 'metal', 'lockout', 'stopped'),
       drawings: [
         plan(desk, {

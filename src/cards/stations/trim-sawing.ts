@@ -1,5 +1,5 @@
 /** Trim sawing: the second cut, close to the line and never through it. */
-import { byEye, cautions, key, one, setAside } from '../common.ts';
+import { byEye, cautions, key, one } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -41,7 +41,7 @@ const station: Station = {
         byEye(desk, say('trim-sawing.check.line'), desk.gauge('line').name),
         byEye(desk, say('trim-sawing.check.number')),
       ],
-      whenOut: [say('trim-sawing.out.inside'), say('trim-sawing.out.outside'), setAside(desk)],
+      whenOut: [say('trim-sawing.out.inside'), say('trim-sawing.out.outside')],
       cautions: cautions(desk, 'blade', 'metal', 'lockout'),
       drawings: [plan(desk, { caption: say('caption.trim'), view: 'top', trim: true, rough: true, pattern: true })],
       tables: [],

@@ -38,11 +38,18 @@ function drawLine(mark: Of<'line'>, { scale }: Pen): Drawn {
   return { svg: `<path d="${d}" ${lineAttributes(mark.line)}/>`, box: around(pointsOf(mark.points, scale), 0.5) };
 }
 
+const LEAST_DASHED_MM = 1.5;
+
 function drawCircle(mark: Of<'circle'>, { scale }: Pen): Drawn {
   const centre = onPaper(mark.x, mark.y, scale);
   const r = mark.radius / scale;
+  // A dashed circle as small as its dashes is a squiggle: a thin line tells it from a cut edge as well.
+  const style =
+    mark.line === 'hidden' && r < LEAST_DASHED_MM
+      ? 'fill="none" stroke="#000" stroke-width="0.18"'
+      : lineAttributes(mark.line);
   return {
-    svg: `<circle cx="${num(centre.x)}" cy="${num(centre.y)}" r="${num(r)}" ${lineAttributes(mark.line)}/>`,
+    svg: `<circle cx="${num(centre.x)}" cy="${num(centre.y)}" r="${num(r)}" ${style}/>`,
     box: around([centre], r + 0.5),
   };
 }
