@@ -17,6 +17,7 @@ import { runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
 import type { Facts, Use } from './facts/facts.ts';
 import { makeFacts } from './facts/facts.ts';
+import { wanted } from './facts/row.ts';
 import type { PlantSpec } from './facts/spec.generated.ts';
 import type { Subject } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
@@ -25,7 +26,7 @@ import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
 import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
-import { unique } from './read/model.ts';
+import { unique } from './findings/unique.ts';
 import type { ModelSource } from './read/model.ts';
 import { readWorkspace } from './read/read.ts';
 import type { Workspace } from './read/read.ts';
@@ -174,9 +175,9 @@ function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; rout
     return reading.ok ? reading.value : otherwise;
   };
   return {
-    name: or((use) => use(plant.plant!.name), 'Platen'),
-    paper: or((use) => use(plant.plant!.paper), 'A4'),
-    route: or((use) => plant.route!.map((station) => use(station)), []),
+    name: or((use) => use(wanted(plant.plant, 'plant.plant').name), 'Platen'),
+    paper: or((use) => use(wanted(plant.plant, 'plant.plant').paper), 'A4'),
+    route: or((use) => wanted(plant.route, 'plant.route').map((station) => use(station)), []),
   };
 }
 

@@ -16,7 +16,7 @@ import { compileAll } from '../src/compile.ts';
 import type { Finding } from '../src/findings/finding.ts';
 import { findingText, inOrder, renderFinding } from '../src/findings/render.ts';
 import { memoryHost } from '../src/host/memory.ts';
-import { unique } from '../src/read/model.ts';
+import { unique } from '../src/findings/unique.ts';
 import type { Edit } from './cases/workspace.ts';
 import { edited, sample } from './cases/workspace.ts';
 
@@ -53,7 +53,9 @@ describe('cases', () => {
 
 test('the sample is sound, and has a card for every station and hand', () => {
   const compiled = compileAll(memoryHost(sample()));
-  expect(everyFinding(compiled).map((one) => findingText(renderFinding(one, compiled.checked.workspace.texts)))).toEqual([]);
+  expect(
+    everyFinding(compiled).map((one) => findingText(renderFinding(one, compiled.checked.workspace.texts))),
+  ).toEqual([]);
   const [model] = compiled.models;
   const stations = (hand: string) =>
     model!.cards.filter(({ card }) => card.key.hand === hand).map(({ card }) => card.key.station);
@@ -61,4 +63,43 @@ test('the sample is sound, and has a card for every station and hand', () => {
   expect(route).toHaveLength(13);
   expect(stations('right')).toEqual(route);
   expect(stations('left')).toEqual(route);
+});
+
+/** A case as people get it. */
+function rendered(files: Record<string, string | Uint8Array>) {
+  const compiled = compileAll(memoryHost(files));
+  return everyFinding(compiled).map((one) => renderFinding(one, compiled.checked.workspace.texts));
+}
+
+test('the other line of a conflict is in its notes', () => {
+  const [finding] = rendered(filesOf('machined-lowered'));
+  expect(finding!.notes[0]!.where).toBe('models/tarn.yaml:20:24');
+  expect(finding!.what).toContain('49.28 mm at the thinnest before − 49.35 mm at the thickest after');
+});
+
+test('a floor that is not held says what goes into it', () => {
+  const finding = rendered(filesOf('faces-removed')).find(({ line }) => line === 71)!;
+  for (const part of ['±0.40 mm', '±0.12 mm', '±0.10 mm', '±0.08 mm', '±0.03 mm', '±0.43 mm'])
+    expect(finding.what).toContain(part);
+  expect(finding.notes).toHaveLength(5);
+});
+
+test('a model with an error has no card, another beside it has all of its own', () => {
+  const compiled = compileAll(memoryHost(filesOf('one-of-two-models')));
+  const cards = Object.fromEntries(compiled.models.map(({ model, cards: made }) => [model.id, made.length]));
+  expect(cards).toEqual({ tarn: 26, tern: 0 });
+  for (const sheet of compiled.sheets) expect(sheet.rows.map(({ key }) => key.model)).toEqual(['tarn', 'tarn']);
+});
+
+test('a file that is not UTF-8 is refused where it stands; the rest of it is not guessed at', () => {
+  const text = sample()['models/tarn.yaml']!;
+  const latin = Uint8Array.from(text.replaceAll('±', '\u00b1'), (letter) => letter.charCodeAt(0));
+  const [finding, ...others] = rendered({ ...sample(), 'models/tarn.yaml': latin });
+  expect(`${finding!.where} ${finding!.id}`).toBe('models/tarn.yaml:1:1 file-unreadable');
+  expect(others).toEqual([]);
+});
+
+test('a plant file that cannot be read is said once, and no name is missed that may stand in it', () => {
+  const broken = rendered({ ...sample(), 'models/plant/more.yaml': 'cutters: [' });
+  expect(broken.map((one) => `${one.file} ${one.id}`)).toEqual(['models/plant/more.yaml file-unreadable']);
 });

@@ -21,7 +21,7 @@ for (const folder of folders) {
   const names = readdirSync(dir)
     .filter((name) => name.endsWith('.ts') && !name.endsWith('.generated.ts'))
     .map((name) => name.slice(0, -3))
-    .sort();
+    .toSorted();
   const lines = names.map((name) => `import ${camel(name)} from './${name}.ts';`);
   put(
     join(dir, 'all.generated.ts'),

@@ -2,11 +2,13 @@
 import { namesOf } from '../facts/row.ts';
 import type { Desk } from './station.ts';
 
+export type SetupId = 'glue-face' | 'back' | 'top';
+
 /** Order of cutting; common practice of the trade, no source. */
-const ORDER = ['springs', 'controls', 'recess', 'pickup', 'bridge', 'neck', 'other'] as const;
+const ORDER = ['chamber', 'springs', 'controls', 'recess', 'pickup', 'bridge', 'neck', 'other'] as const;
 
 /** Cavities of a set-up in the order they are cut. */
-export function cavitiesOf(desk: Desk, id: 'back' | 'top'): readonly string[] {
+export function cavitiesOf(desk: Desk, id: SetupId): readonly string[] {
   const { cavities } = desk.subject.spec;
   const place = (name: string) => ORDER.indexOf(desk.use(cavities![name]!.purpose));
   return namesOf(cavities)

@@ -1,15 +1,14 @@
 /** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
-import { namesOf, row } from '../facts/row.ts';
+import { namesOf, row, wanted } from '../facts/row.ts';
 import type { Arg, Check, Line, Table, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
 import { cavitiesOf } from './cutting-order.ts';
+import type { SetupId } from './cutting-order.ts';
 import { cavityLetters } from './drawing/plan.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
-export type SetupId = 'back' | 'top';
-
-export const setupOf = (desk: Desk, id: SetupId) => desk.subject.spec.setups[id];
+export const setupOf = (desk: Desk, id: SetupId) => wanted(desk.subject.spec.setups[id], `setups.${id}`);
 
 const fixtureOf = (desk: Desk, id: SetupId) =>
   row(desk.subject.plant.fixtures, desk.use(setupOf(desk, id).fixture), 'plant.fixtures');

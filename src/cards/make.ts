@@ -46,7 +46,7 @@ function readRoute(spec: Subject['spec'], facts: Facts): RouteOf {
   const pieces = facts.read((use) =>
     Object.fromEntries(parts.map((part) => [part, use.fact(`blank.${part}.pieces`).value])),
   );
-  return { parts, pieces: pieces.ok ? pieces.value : {} };
+  return { parts, setups: namesOf(spec.setups), pieces: pieces.ok ? pieces.value : {} };
 }
 
 function makeCard(station: Station, subject: Subject, facts: Facts, findings: Finding[]): Card | undefined {

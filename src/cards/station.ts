@@ -24,6 +24,8 @@ export interface Station {
 /** What decides a route. */
 export interface RouteOf {
   readonly parts: readonly Part[];
+  /** Set-ups the model has. */
+  readonly setups: readonly string[];
   /** Pieces of each part. */
   readonly pieces: Readonly<Partial<Record<Part, number>>>;
 }

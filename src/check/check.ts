@@ -1,5 +1,5 @@
 /** What a file of src/check/checks/ exports: one check with everything about it. */
-import type { Facts, Use } from '../facts/facts.ts';
+import type { Fact, Facts, Use } from '../facts/facts.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Place, Severity } from '../findings/finding.ts';
 
@@ -31,19 +31,24 @@ export function look<T>(facts: Facts, reader: (use: Use) => T): T | undefined {
   return reading.ok ? reading.value : undefined;
 }
 
-/** Where a fact was given: its own line, or of a derived fact the first line of the model it came from, else of the plant. */
+/**
+ * Where a fact was given: its own line; of a derived fact the first number of the model it came from, else of the plant,
+ * else the first name.
+ */
 export function placeOf(facts: Facts, id: string): Place | undefined {
-  return find(facts, id, 'given', new Set()) ?? find(facts, id, 'plant', new Set());
+  const number = (kind: 'given' | 'plant') =>
+    find(facts, id, (fact) => fact.origin.kind === kind && fact.state.ok && typeof fact.state.value !== 'string');
+  return number('given') ?? number('plant') ?? find(facts, id, (fact) => fact.origin.kind !== 'derived');
 }
 
-function find(facts: Facts, id: string, kind: 'given' | 'plant', seen: Set<string>): Place | undefined {
+function find(facts: Facts, id: string, isIt: (fact: Fact) => boolean, seen = new Set<string>()): Place | undefined {
   if (seen.has(id)) return undefined;
   seen.add(id);
   const fact = facts.fact(id);
   if (!fact) return undefined;
-  if (fact.origin.kind === kind) return fact.origin.place;
+  if ('place' in fact.origin && isIt(fact)) return fact.origin.place;
   for (const input of fact.inputs) {
-    const place = find(facts, input, kind, seen);
+    const place = find(facts, input, isIt, seen);
     if (place) return place;
   }
   return undefined;

@@ -10,11 +10,11 @@ import { all } from './checks/all.generated.ts';
 /** `known`: findings of reading; what is missing because of them is not said again. */
 export function runChecks(subject: Subject, facts: Facts, known: readonly Finding[]): Finding[] {
   const whole = placeOfMap(subject.spec) ?? { file: '', start: 0, end: 0 };
-  const about = known.filter((finding) => finding.severity === 'error').flatMap((finding) => finding.about);
-  return [
-    ...underived(facts, about, whole),
-    ...all.flatMap((check: Check) => check.run(subject, facts).map((fault) => finding(check, fault, facts, whole))),
-  ];
+  const found = all.flatMap((check: Check) =>
+    check.run(subject, facts).map((fault) => finding(check, fault, facts, whole)),
+  );
+  const about = [...known, ...found].filter(({ severity }) => severity === 'error').flatMap((one) => one.about);
+  return [...underived(subject, facts, about, whole), ...found];
 }
 
 function finding(check: Check, fault: Fault, facts: Facts, whole: Place): Finding {
@@ -39,7 +39,7 @@ function finding(check: Check, fault: Fault, facts: Facts, whole: Place): Findin
 }
 
 /** Facts that cannot be derived although nobody has said why: something is not given, or numbers lead back to themselves. */
-function underived(facts: Facts, about: readonly string[], whole: Place): Finding[] {
+function underived(subject: Subject, facts: Facts, about: readonly string[], whole: Place): Finding[] {
   const gaps = new Map<string, Finding>();
   for (const fact of facts.all()) {
     if (fact.state.ok) continue;
@@ -47,14 +47,16 @@ function underived(facts: Facts, about: readonly string[], whole: Place): Findin
     if (ring) {
       const key = `ring ${[...ring].toSorted().join(' ')}`;
       const names = ring.map((id) => facts.fact(id)?.label ?? id).join(' → ');
+      const place = placeOf(facts, ring[0]!) ?? whole;
       if (!gaps.has(key))
-        gaps.set(key, gap(facts, ring[0]!, whole, 'ring-of-numbers', `These numbers wait for each other: ${names}.`));
+        gaps.set(key, gap('ring-of-numbers', ring[0]!, place, `These numbers wait for each other: ${names}.`));
       continue;
     }
     const unexplained = missing.filter((id) => !about.some((known) => isUnder(id, known) || isUnder(known, id)));
     for (const id of unexplained) {
-      const what = `${fact.label} cannot be computed: ${id} is not given.`;
-      if (!gaps.has(id)) gaps.set(id, gap(facts, fact.id, whole, 'number-not-derivable', what));
+      const what = `"${fact.label}" cannot be computed: ${id} is not given.`;
+      const place = nearestMap(subject, id) ?? placeOf(facts, fact.id) ?? whole;
+      if (!gaps.has(id)) gaps.set(id, gap('number-not-derivable', id, place, what));
     }
   }
   return [...gaps.values()];
@@ -62,17 +64,25 @@ function underived(facts: Facts, about: readonly string[], whole: Place): Findin
 
 const isUnder = (id: string, above: string): boolean => id === above || id.startsWith(`${above}.`);
 
-function gap(
-  facts: Facts,
-  id: string,
-  whole: Place,
-  kind: 'ring-of-numbers' | 'number-not-derivable',
-  what: string,
-): Finding {
+/** Where something that is not given belongs: the innermost map on the way to it that is there. */
+function nearestMap({ spec, plant }: Subject, id: string): Place | undefined {
+  const parts = id.split('.');
+  const path = parts[0] === 'plant' ? parts.slice(1) : parts;
+  let at: unknown = parts[0] === 'plant' ? plant : spec;
+  let place: Place | undefined;
+  for (const part of path) {
+    if (typeof at !== 'object' || at === null || !Object.hasOwn(at, part)) break;
+    at = (at as Record<string, unknown>)[part];
+    if (typeof at === 'object' && at !== null) place = placeOfMap(at) ?? place;
+  }
+  return place;
+}
+
+function gap(kind: 'ring-of-numbers' | 'number-not-derivable', id: string, place: Place, what: string): Finding {
   return {
     id: kind,
     severity: 'error',
-    place: placeOf(facts, id) ?? whole,
+    place,
     what,
     why: 'A card would have a gap where this number belongs.',
     mend:

@@ -1,4 +1,5 @@
 /** Numbers in the text of findings. */
+import type { Hand } from '../facts/subject.ts';
 import { formatNumber, withUnit } from '../units/format.ts';
 import type { Cause, Length } from '../units/quantity.ts';
 
@@ -26,3 +27,10 @@ export function sayCauses(q: Length, causes: readonly Cause[]): string {
     .map(({ name, half }) => `±${say(q, half)} (${name})`)
     .join(' + ');
 }
+
+/** `x 12.5, y -8.0 mm`: a point of a drawing as the spec draws it, for the right hand. */
+export const sayPoint = ({ x, y }: { x: number; y: number }, hand: Hand): string =>
+  `x ${formatNumber(Math.round((hand === 'left' ? -x : x) * 1e6), 'mm', 1)}, y ${formatNumber(Math.round(y * 1e6), 'mm', 1)} mm`;
+
+/** A piece of text as a sentence: a capital in front, a full stop behind. */
+export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

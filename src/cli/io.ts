@@ -16,4 +16,4 @@ export interface Common {
 }
 
 /** Exit codes, a documented contract. */
-export const EXIT = { good: 0, errors: 1, usage: 2 } as const;
+export const EXIT = { good: 0, errors: 1, usage: 2, bug: 3 } as const;

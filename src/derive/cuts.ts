@@ -7,7 +7,7 @@ import { namesOf, wanted } from '../facts/row.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Length } from '../units/quantity.ts';
 import type { SetupId, SurfaceId } from './surfaces.ts';
-import { surfaceOf } from './surfaces.ts';
+import { setupOf, surfaceOf } from './surfaces.ts';
 
 export type CutKind = 'cavity' | 'hole';
 
@@ -28,6 +28,8 @@ export const cutsOf = ({ spec }: Subject): readonly Cut[] => [
   ...namesOf(spec.holes).map((id) => ({ kind: 'hole' as const, id, spec: spec.holes![id]! })),
 ];
 
+const tableOf = ({ kind }: Cut): string => (kind === 'cavity' ? 'cavities' : 'holes');
+
 /** What a cut has to hold: a distance from its floor to a surface. */
 export interface Requirement {
   readonly setup: SetupId;
@@ -40,14 +42,14 @@ export interface Requirement {
 
 export function requirementOf({ spec }: Subject, use: Use, cut: Cut): Requirement {
   const setup = use(cut.spec.setup) as SetupId;
-  const fromBack = use(spec.setups[setup].up) === 'back';
+  const fromBack = use(setupOf(spec, setup).up) === 'back';
   const floor = `floor@${cut.kind}.${cut.id}`;
   if (cut.spec.floor) {
     const point = cut.spec.under ? use(cut.spec.under) : highestPoint(spec);
     const end = surfaceOf(spec, fromBack ? 'machined-top' : 'back-face', point);
     return { setup, floor, end, distance: use(cut.spec.floor), sign: fromBack ? 1 : -1 };
   }
-  const end = surfaceOf(spec, use(wanted(cut.spec.from, `${cut.id}.from`)));
-  const distance = use(wanted(cut.spec.depth, `${cut.id}.depth`));
+  const end = surfaceOf(spec, use(wanted(cut.spec.from, `${tableOf(cut)}.${cut.id}.from`)));
+  const distance = use(wanted(cut.spec.depth, `${tableOf(cut)}.${cut.id}.depth`));
   return { setup, floor, end, distance, sign: fromBack ? -1 : 1 };
 }

@@ -14,7 +14,7 @@ import type { Subject } from '../facts/subject.ts';
 import type { Cause, Length } from '../units/quantity.ts';
 import { add, scale, subtract, withCauses } from '../units/arithmetic.ts';
 
-export type SetupId = 'back' | 'top';
+export type SetupId = 'glue-face' | 'back' | 'top';
 
 /** A surface by name: `blank-back`, `back-face`, `blank-face`, `machined-top@crown`, `floor@controls`, `end@stud`. */
 export type SurfaceId = string;
@@ -42,20 +42,25 @@ export function surfaceHeight(subject: Subject, use: Use, surface: SurfaceId): L
   if (surface.startsWith('machined-top@')) {
     return use.fact(`thickness.body.machined.${surface.slice('machined-top@'.length) as BodyPoint}`);
   }
-  const back = scale(blank(), 0);
-  return surface === 'blank-back' && faced ? subtract(use.fact('thickness.body.back-faced'), blank()) : back;
+  const zero = scale(blank(), 0);
+  const blankBack = faced ? subtract(use.fact('thickness.body.back-faced'), blank()) : zero;
+  if (surface === 'glue-face') return add(blankBack, use.fact('thickness.part.back.sized'));
+  return surface === 'blank-back' ? blankBack : zero;
 }
+
+/** A set-up of the model; the one on the glue face only where the model has it. */
+export const setupOf = (spec: Subject['spec'], id: SetupId) => wanted(spec.setups[id], `setups.${id}`);
 
 /** Where Z is zero in a set-up. */
 export function zeroOf({ spec }: Subject, use: Use, setup: SetupId): SurfaceId {
-  const { 'z-zero': zero, 'rests-on': rests } = spec.setups[setup];
+  const { 'z-zero': zero, 'rests-on': rests } = setupOf(spec, setup);
   if (use(zero) === 'fixture') return surfaceOf(spec, use(rests));
-  return setup === 'back' ? 'blank-back' : 'blank-face';
+  return setup === 'back' ? 'blank-back' : setup === 'top' ? 'blank-face' : 'glue-face';
 }
 
 /** How far one cut of a set-up's machine may be off in Z: an occasion of its own for each cut. */
 export function cutError({ spec, plant }: Subject, use: Use, setup: SetupId, cut: string): Length {
-  const machine = use(spec.setups[setup].machine);
+  const machine = use(setupOf(spec, setup).machine);
   const error = row(plant.machines, machine, 'plant.machines')['depth-error'];
   const q = use(wanted(error, `plant.machines.${machine}.depth-error`));
   return withCauses(
@@ -68,6 +73,9 @@ function fixedEdges(subject: Subject, use: Use): Edge[] {
   const { spec } = subject;
   const rests = surfaceOf(spec, use(spec.setups.top['rests-on']));
   const edges: Edge[] = [{ a: 'blank-back', b: 'blank-face', apart: use.fact('thickness.blank') }];
+  if (spec.setups['glue-face']) {
+    edges.push({ a: 'blank-back', b: 'glue-face', apart: use.fact('thickness.part.back.sized') });
+  }
   if (facesBack(spec)) edges.push({ a: 'back-face', b: 'blank-face', apart: use.fact('thickness.body.back-faced') });
   for (const point of pointsOf(spec, 'machined')) {
     edges.push({ a: rests, b: `machined-top@${point}`, apart: use.fact(`thickness.body.machined.${point}`) });
@@ -80,7 +88,7 @@ function cutEdges(subject: Subject, use: Use, setup: SetupId, cut: SurfaceId): E
   const { spec } = subject;
   const error = cutError(subject, use, setup, cut);
   const edges: Edge[] = [{ a: zeroOf(subject, use, setup), b: cut, apart: error }];
-  if (spec.setups[setup].faces !== undefined) edges.push({ a: 'back-face', b: cut, apart: error });
+  if (setupOf(spec, setup).faces !== undefined) edges.push({ a: 'back-face', b: cut, apart: error });
   if (setup === 'top') {
     for (const point of pointsOf(spec, 'machined')) edges.push({ a: `machined-top@${point}`, b: cut, apart: error });
   }

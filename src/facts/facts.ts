@@ -8,6 +8,7 @@
  */
 import { Leaf, holeId } from './leaf.ts';
 import type { Writing } from './leaf.ts';
+import { Unavailable } from './unavailable.ts';
 
 /** Ids and types of derived facts. Each rule adds its own beside its code (declaration merging). */
 export interface DerivedFacts {}
@@ -49,16 +50,6 @@ export interface Derivation<I extends keyof DerivedFacts = keyof DerivedFacts> {
   readonly formula: string;
   readonly source: Source;
   readonly value: (use: Use) => DerivedFacts[I];
-}
-
-/** Control flow inside this folder only: leaves a computation whose input is unavailable. */
-class Unavailable {
-  readonly ids: readonly string[];
-  readonly ring: readonly string[] | undefined;
-  constructor(ids: readonly string[], ring?: readonly string[]) {
-    this.ids = ids;
-    this.ring = ring;
-  }
 }
 
 /** What a reader gave, or what was missing; either way, everything it looked at. */
@@ -122,7 +113,9 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
     const record = new Set<string>();
     try {
       const value = reader(user(record));
-      return { ok: true, value, inputs: [...record] };
+      const gap = holeId(value);
+      if (gap === undefined) return { ok: true, value, inputs: [...record] };
+      return { ok: false, missing: [gap], inputs: [...record, gap] };
     } catch (stop) {
       if (!(stop instanceof Unavailable)) throw stop;
       return { ok: false, missing: stop.ids, inputs: [...record], ...(stop.ring ? { ring: stop.ring } : {}) };

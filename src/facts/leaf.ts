@@ -5,6 +5,7 @@
  * what it was computed from.
  */
 import type { Place } from '../findings/finding.ts';
+import { Unavailable } from './unavailable.ts';
 
 export type Writing =
   | { readonly kind: 'given'; readonly place: Place }
@@ -39,17 +40,25 @@ const HOLE = Symbol('hole');
 
 /**
  * Stands where something is missing or unreadable, so that the rest of the spec can still be derived and checked. Whatever
- * is asked of it is a hole again; opening it makes the fact that wanted it unavailable, never wrong.
+ * is asked or called of it is the same hole again. Opening it, going through it as a list or taking it for a number makes
+ * the fact that wanted it unavailable, never wrong: it names what is missing, not what was looked for inside.
  */
 export function hole(id: string): never {
-  const target = { [HOLE]: id };
-  const proxy: unknown = new Proxy(target, {
-    get: (_, key) => (key === HOLE ? id : typeof key === 'symbol' ? undefined : hole(`${id}.${key}`)),
+  const stop = (): never => {
+    throw new Unavailable([id]);
+  };
+  const proxy: unknown = new Proxy(() => undefined, {
+    get: (_, key) => {
+      if (key === HOLE) return id;
+      if (key === Symbol.iterator || key === Symbol.toPrimitive) return stop;
+      return typeof key === 'symbol' ? undefined : proxy;
+    },
+    apply: () => proxy,
   });
   return proxy as never;
 }
 
 /** The id of a hole; undefined of anything else. */
 export function holeId(thing: unknown): string | undefined {
-  return typeof thing === 'object' && thing !== null ? (thing as { [HOLE]?: string })[HOLE] : undefined;
+  return typeof thing === 'function' ? (thing as { [HOLE]?: string })[HOLE] : undefined;
 }

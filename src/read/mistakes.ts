@@ -14,7 +14,7 @@ const why = {
   'limits-missing': 'Without limits nobody at the gauge can say whether a piece is in or out.',
   'not-positive': 'Nothing can be cut to a size of nothing or less.',
   'not-whole': 'Pieces, halves and pulses are counted; a part of one cannot be made.',
-  'no-such-name': 'The card would name a thing that is not in the plant, and somebody would take the next best.',
+  'no-such-name': 'The card would name a thing that is not there, and somebody would take the next best.',
   'defined-twice': 'Two rows of one name: which of them a card shows would be chance.',
   'based-on-loop': 'Files that start from each other never end: nothing can be taken over from either.',
   'id-is-not-file-name': 'Cards, orders and releases go by the id; two names for one model get mixed up on a post.',

@@ -3,6 +3,7 @@ import type { ModelSpec } from '../facts/spec.generated.ts';
 import type { Hand } from '../facts/subject.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { offer } from '../findings/nearest.ts';
+import { unique } from '../findings/unique.ts';
 import { merge } from './merge.ts';
 import { mistake } from './mistakes.ts';
 import type { Node } from './node.ts';
@@ -31,15 +32,21 @@ export interface Catalogue {
   /** All model and base files by path without .yaml, relative to models/. */
   readonly sources: ReadonlyMap<string, Source>;
   readonly schema: Schema;
-  /** Names in a table of the plant. */
-  readonly names: (table: string) => readonly string[];
+  /** Names in a table of the plant; undefined where a file of it cannot be read. */
+  readonly names: (table: string) => readonly string[] | undefined;
 }
 
 export function readModel(id: string, catalogue: Catalogue): ModelSource {
   const source = catalogue.sources.get(id)!;
   const findings: Finding[] = [...source.findings];
-  const root = source.root && inherit(id, source.root, catalogue, [], findings);
-  if (!root) return { id, file: source.file, variants: [], findings };
+  if (!source.root) return { id, file: source.file, variants: [], findings };
+  const root = inherit(id, source.root, catalogue, [], findings);
+  // Half a model says more wrong things than right ones: only what is wrong in its own lines.
+  if (!root) {
+    const { findings: own } = specOf(source.root, catalogue);
+    findings.push(...own.filter((finding) => finding.id !== 'not-given'));
+    return { id, file: source.file, variants: [], findings: unique(findings) };
+  }
   const name = valueAt(root, 'model');
   if (name?.kind === 'scalar' && name.text !== id) {
     const mend = `Call it "${id}", or rename the file to ${name.text}.yaml.`;
@@ -47,11 +54,15 @@ export function readModel(id: string, catalogue: Catalogue): ModelSource {
       mistake('id-is-not-file-name', { place: name.place, what: `This file holds model "${name.text}".`, mend }),
     );
   }
-  const variants = hands(root, findings).map(([hand, node]) => ({ hand, spec: specOf(node, catalogue, findings) }));
+  const variants = hands(root, findings).map(([hand, node]) => {
+    const { spec, findings: found } = specOf(node, catalogue, node);
+    findings.push(...found);
+    return { hand, spec };
+  });
   return { id, file: source.file, variants, findings: unique(findings) };
 }
 
-/** The tree with everything it is based on merged in, nearest first. */
+/** The tree with everything it is based on merged in, nearest first; undefined where a base cannot be had. */
 function inherit(
   id: string,
   own: Node,
@@ -61,19 +72,10 @@ function inherit(
 ): Node | undefined {
   const named = valueAt(own, 'based-on');
   if (named?.kind !== 'scalar' || named.text === '') return own;
-  const seen = chain.find((place) => place.file === named.place.file);
-  if (seen) {
-    const notes = chain.map((place) => ({ place, text: 'this file is in the ring' }));
-    const mend = 'Break the ring: one of them has to start from nothing.';
-    findings.push(
-      mistake('based-on-loop', {
-        place: chain[0]!,
-        what: `${id} is based on itself, by way of these files.`,
-        mend,
-        notes: notes.slice(1),
-      }),
-    );
-    return own;
+  const seen = chain.findIndex((place) => place.file === named.place.file);
+  if (seen >= 0) {
+    findings.push(loop(id, chain.slice(seen)));
+    return undefined;
   }
   const base = catalogue.sources.get(named.text);
   if (!base) {
@@ -85,11 +87,22 @@ function inherit(
         mend: offer(named.text, known),
       }),
     );
-    return own;
+    return undefined;
   }
   findings.push(...base.findings);
   const under = base.root && inherit(named.text, base.root, catalogue, [...chain, named.place], findings);
   return under && merge(under, own, findings);
+}
+
+/** `ring`: the based-on lines that lead back to the first of them. */
+function loop(id: string, ring: readonly Place[]): Finding {
+  const by = ring.length > 1 ? `, by way of ${ring.length - 1} more` : '';
+  return mistake('based-on-loop', {
+    place: ring[0]!,
+    what: `${id} is based on itself${by}.`,
+    mend: 'Break the ring: one file has to start from nothing.',
+    notes: ring.slice(1).map((place) => ({ place, text: 'this file is in the ring' })),
+  });
 }
 
 /** One tree a hand: the spec itself, and with `handed.left` laid over it by the rules of based-on. */
@@ -98,24 +111,15 @@ function hands(root: Node, findings: Finding[]): [Hand, Node][] {
   if (left?.kind !== 'map' || root.kind !== 'map') return [['right', root]];
   return [
     ['right', root],
-    ['left', merge(root, left, findings)],
+    ['left', { ...merge(root, left, findings), place: root.place }],
   ];
 }
 
-function specOf(node: Node, catalogue: Catalogue, findings: Finding[]): ModelSpec {
-  findings.push(...validate(catalogue.schema, node, ''));
-  const names = (table: string): readonly string[] =>
-    table.startsWith('spec.') ? keysAt(node, table.slice('spec.'.length)) : catalogue.names(table);
-  return buildTree(node, '', { schema: catalogue.schema, kind: 'given', names, findings }) as ModelSpec;
-}
-
-/** Both hands, and models on one base, meet the same mistake: it is said once. */
-export function unique(findings: readonly Finding[]): Finding[] {
-  const seen = new Set<string>();
-  return findings.filter((finding) => {
-    const key = `${finding.id} ${finding.place.file} ${finding.place.start} ${finding.what}`;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
+/** `whole`: where names of the model itself are looked up; of half a model they are not. */
+function specOf(node: Node, { schema, names: ofPlant }: Catalogue, whole?: Node) {
+  const findings = validate(schema, node, '');
+  const ofModel = (table: string) => whole && keysAt(whole, table.slice('spec.'.length));
+  const names = (table: string) => (table.startsWith('spec.') ? ofModel(table) : ofPlant(table));
+  const spec = buildTree(node, '', { schema, kind: 'given', names, findings }) as ModelSpec;
+  return { spec, findings };
 }

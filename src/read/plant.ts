@@ -2,7 +2,7 @@
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import type { Finding } from '../findings/finding.ts';
 import { mistake } from './mistakes.ts';
-import type { Entry, MapNode, Node } from './node.ts';
+import type { Entry, MapNode } from './node.ts';
 import { keysAt } from './node.ts';
 import type { Schema } from './schema.ts';
 import { validate } from './schema.ts';
@@ -11,7 +11,8 @@ import { buildTree } from './tree.ts';
 
 export interface PlantSource {
   readonly spec: PlantSpec;
-  readonly root: Node;
+  /** Names in a table of the plant; undefined where a file of it cannot be read: the name may stand there. */
+  readonly names: (table: string) => readonly string[] | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -38,8 +39,8 @@ function joinSections(section: string, first: Entry, second: Entry, findings: Fi
     findings.push(
       mistake('defined-twice', {
         place: here.key,
-        what: `${section}: "${name}" is defined twice in the plant.`,
-        mend: 'Keep one of the two rows, or give one another name.',
+        what: `${name === section ? '' : `${section}: `}"${name}" is defined twice in the plant.`,
+        mend: name === section ? 'Keep one of the two.' : 'Keep one of the two rows, or give one another name.',
         notes: [{ place: there.key, text: 'the other one' }],
       }),
     );
@@ -59,7 +60,24 @@ function joinSections(section: string, first: Entry, second: Entry, findings: Fi
 export function readPlant(sources: readonly Source[], schema: Schema): PlantSource {
   const findings: Finding[] = sources.flatMap((source) => (source.root ? validate(schema, source.root, 'plant.') : []));
   const root = joinPlant(sources, findings);
-  const names = (table: string): readonly string[] => keysAt(root, table.slice('plant.'.length));
+  const whole = sources.length > 0 && sources.every((source) => source.root);
+  const names = (table: string) => (whole ? keysAt(root, table.slice('plant.'.length)) : undefined);
+  if (whole) findings.push(...sectionsMissing(root));
   const spec = buildTree(root, 'plant.', { schema, kind: 'plant', names, findings }) as PlantSpec;
-  return { spec, root, findings };
+  return { spec, names, findings };
+}
+
+/** What no card can do without. A file of the plant may lack any of them, the plant may not. */
+function sectionsMissing(root: MapNode): Finding[] {
+  const first = [...root.entries.values()][0]?.key ?? root.place;
+  return ['plant', 'route', 'stations']
+    .filter((section) => !root.entries.has(section))
+    .map((section) =>
+      mistake('not-given', {
+        place: first,
+        what: `No file of the plant says "${section}".`,
+        mend: `Add "${section}" to this file or to another of models/plant/.`,
+        about: [`plant.${section}`],
+      }),
+    );
 }

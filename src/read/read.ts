@@ -12,7 +12,6 @@ import type { Finding } from '../findings/finding.ts';
 import { mistake } from './mistakes.ts';
 import type { ModelSource } from './model.ts';
 import { readModel } from './model.ts';
-import { keysAt } from './node.ts';
 import { readPlant } from './plant.ts';
 import { loadSchema } from './schema.ts';
 import { readSource } from './source.ts';
@@ -46,16 +45,17 @@ export function readWorkspace(
   const modelFiles = sources.filter((source) => !isPlant(source));
   const plant = readPlant(plantFiles, loadSchema(schemas.plant));
   const byName = new Map(modelFiles.map((source) => [source.file.slice('models/'.length, -'.yaml'.length), source]));
-  const names = (table: string): readonly string[] => keysAt(plant.root, table.slice('plant.'.length));
-  const catalogue = { sources: byName, schema: loadSchema(schemas.model), names };
+  const catalogue = { sources: byName, schema: loadSchema(schemas.model), names: plant.names };
   const ids = [...byName.keys()].filter((name) => !name.includes('/'));
-  const findings = [...plantFiles.flatMap((source) => source.findings), ...plant.findings];
+  const unread = plantFiles.flatMap((source) => source.findings.map((one) => ({ ...one, about: ['plant'] })));
+  const findings = [...unread, ...plant.findings];
   if (plantFiles.length === 0) {
     findings.push(
       mistake('file-missing', {
         place: { file: 'models/plant', start: 0, end: 0 },
         what: 'There is no plant: models/plant/ holds no YAML file.',
         mend: 'Run platen in the folder that holds models/, or name it with --root.',
+        about: ['plant'],
       }),
     );
   }

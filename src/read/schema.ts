@@ -2,7 +2,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import type { ErrorObject, ValidateFunction } from 'ajv/dist/2020.js';
 import type { Finding, Place } from '../findings/finding.ts';
-import { offer } from '../findings/nearest.ts';
+import { nearest, offer } from '../findings/nearest.ts';
 import { mistake } from './mistakes.ts';
 import type { Node } from './node.ts';
 import { plain } from './node.ts';
@@ -17,6 +17,7 @@ export interface SchemaNode {
   readonly items?: SchemaNode;
   readonly enum?: readonly string[];
   readonly description?: string;
+  readonly pattern?: string;
   /** A number with a unit of this kind. */
   readonly quantity?: string;
   /** It must be greater than nothing. */
@@ -125,7 +126,7 @@ function explain(error: ErrorObject, at: Located, root: Node): Finding[] {
         mistake('not-a-choice', {
           place: at.value,
           what: `${at.name} cannot be ${written}.`,
-          mend: `${offer(at.node?.kind === 'scalar' ? at.node.text : '', schema.enum ?? [])} Choices: ${(schema.enum ?? []).join(', ')}.`,
+          mend: choices(at.node?.kind === 'scalar' ? at.node.text : '', schema.enum ?? []),
         }),
       ];
     case 'false schema':
@@ -142,7 +143,7 @@ function explain(error: ErrorObject, at: Located, root: Node): Finding[] {
         mistake('wrong-form', {
           place: at.value,
           what: `${at.name} cannot be ${written}.`,
-          mend: schema.description ?? 'See the schema.',
+          mend: `Wanted: ${schema.description ?? `something like ${schema.pattern}`}`,
         }),
       ];
     case 'propertyNames': {
@@ -166,12 +167,26 @@ function explain(error: ErrorObject, at: Located, root: Node): Finding[] {
           what:
             at.node?.kind === 'scalar' && at.node.text === ''
               ? `Nothing is given for ${at.name}.`
-              : `${at.name} is ${written}; that is not what is asked here.`,
-          mend: schema.description ?? `It wants ${String(schema.type)}.`,
+              : `${at.name} is ${error.keyword === 'type' ? written : 'empty'}; that is not what is asked here.`,
+          mend: `Write ${asked(schema)}. ${schema.description ?? ''}`.trim(),
         }),
       ];
     // A condition that failed says so through what it asks for.
     default:
       return [];
   }
+}
+
+function choices(written: string, known: readonly string[]): string {
+  const near = nearest(written, known);
+  return `${near === undefined ? '' : `Did you mean "${near}"? `}Choices: ${known.join(', ')}.`;
+}
+
+/** What the schema asks for, in words. */
+function asked({ type, quantity, properties, additionalProperties }: SchemaNode): string {
+  if (quantity !== undefined) return 'a number with its unit';
+  if (type === 'array') return 'a list, as in [one, two]';
+  if (type !== 'object') return 'a text';
+  const [first] = Object.keys(properties ?? {});
+  return `a map, as in { ${first ?? (additionalProperties ? 'name' : 'key')}: … }`;
 }

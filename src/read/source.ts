@@ -14,7 +14,7 @@ export interface Source {
 }
 
 /** Enough for any spec written by hand; aliases that multiply past it are refused. */
-const MOST_NODES = 200_000;
+const MOST_NODES = 50_000;
 
 export function readSource(file: string, bytes: Uint8Array): Source {
   let text: string;
@@ -30,11 +30,11 @@ export function readSource(file: string, bytes: Uint8Array): Source {
     return { file, text: '', findings: [finding] };
   }
   const doc = parseDocument(text, { schema: 'core', stringKeys: true, prettyErrors: false });
-  const findings = [...doc.errors, ...doc.warnings].map((error) => fromYaml(file, text, error));
+  const findings = worthSaying([...doc.errors, ...doc.warnings]).map((error) => fromYaml(file, text, error));
   if (findings.length > 0) return { file, text, findings };
   const units: FileUnits = isMap(doc.contents) && (doc as Document).get('units') === 'in' ? 'in' : 'mm';
   const budget = { nodes: MOST_NODES };
-  const root = convert(doc, doc.contents, { file, units, budget });
+  const root = convert(doc.contents, { file, units, budget, anchors: new Map(), inside: [] });
   if (budget.nodes > 0 && root.kind === 'map') return { file, text, root, findings };
   const finding = mistake('file-unreadable', {
     place: { file, start: 0, end: Math.min(text.length, 1) },
@@ -54,22 +54,28 @@ interface Context {
   readonly file: string;
   readonly units: FileUnits;
   readonly budget: { nodes: number };
+  /** What an alias stands for: the node its anchor was met at last. */
+  readonly anchors: Map<string, ParsedNode>;
+  /** The nodes this one is inside of. */
+  readonly inside: readonly ParsedNode[];
 }
 
-function convert(doc: Document.Parsed, node: ParsedNode | null, context: Context): Node {
+function convert(node: ParsedNode | null, outer: Context): Node {
+  const context = node === null ? outer : { ...outer, inside: [...outer.inside, node] };
   context.budget.nodes -= 1;
   const place = placeOf(context.file, node?.range);
   const empty: Node = { kind: 'scalar', place, units: context.units, text: '' };
   if (node === null || context.budget.nodes <= 0) return empty;
-  if (isAlias(node)) return convert(doc, (node.resolve(doc) ?? null) as ParsedNode | null, context);
+  if (isAlias(node)) return convertAlias(node.source, empty, context);
+  if (node.anchor !== undefined) context.anchors.set(node.anchor, node);
   if (isScalar(node)) return { ...empty, text: node.value === null ? '' : (node.source ?? '') };
   if (!isMap(node)) {
-    return { kind: 'list', place, items: node.items.map((item) => convert(doc, item as ParsedNode | null, context)) };
+    return { kind: 'list', place, items: node.items.map((item) => convert(item as ParsedNode | null, context)) };
   }
   const entries = new Map<string, Entry>();
   for (const pair of node.items) {
     const key = placeOf(context.file, pair.key.range);
-    const value = convert(doc, pair.value, context);
+    const value = convert(pair.value, context);
     // A key with nothing after it has no place of its own: show the key.
     entries.set(isScalar(pair.key) ? (pair.key.source ?? '') : '', {
       key,
@@ -77,6 +83,15 @@ function convert(doc: Document.Parsed, node: ParsedNode | null, context: Context
     });
   }
   return { kind: 'map', place, entries };
+}
+
+/** An alias inside what it stands for would go on without end. */
+function convertAlias(name: string, empty: Node, context: Context): Node {
+  const target = context.anchors.get(name);
+  if (target === undefined) return empty;
+  if (!context.inside.includes(target)) return convert(target, context);
+  context.budget.nodes = 0;
+  return empty;
 }
 
 const placeOf = (file: string, range: Range | null | undefined): Place => ({
@@ -96,9 +111,26 @@ function fromYaml(file: string, text: string, error: YAMLError): Finding {
       mend: 'Keep one of the two.',
     });
   }
-  return mistake('file-unreadable', {
-    place,
-    what: `This is not YAML: ${error.message.replace(/\s+/g, ' ')}`,
-    mend: 'Look at the line and the one before it: an indent, a colon, a quote or a bracket is off. Tabs are not allowed for indents.',
-  });
+  return mistake('file-unreadable', { place, ...inWords(error) });
+}
+
+/** A file that is no YAML goes wrong again on every line after the first slip: that one, and keys given twice. */
+function worthSaying(errors: readonly YAMLError[]): YAMLError[] {
+  const slip = errors.find((error) => error.code !== 'DUPLICATE_KEY');
+  return errors.filter((error) => error === slip || error.code === 'DUPLICATE_KEY');
+}
+
+function inWords({ code, message }: YAMLError): { what: string; mend: string } {
+  if (code === 'TAB_AS_INDENT')
+    return { what: 'A tab stands where an indent belongs.', mend: 'Use spaces for indents.' };
+  if (code === 'MULTIPLE_DOCS') {
+    return {
+      what: 'A line of --- starts a second spec in this file.',
+      mend: 'One file, one spec: take the line out, or move what follows to a file of its own.',
+    };
+  }
+  return {
+    what: `This is not YAML: ${message.replace(/\s+/g, ' ')}.`,
+    mend: 'Look at the line and the one before it: an indent, a colon, a quote or a bracket is off.',
+  };
 }

@@ -21,8 +21,8 @@ import type { Schema, SchemaNode } from './schema.ts';
 export interface Building {
   readonly schema: Schema;
   readonly kind: 'given' | 'plant';
-  /** Names that may be referred to, by table: `plant.machines`, `spec.cavities`. */
-  readonly names: (table: string) => readonly string[];
+  /** Names that may be referred to, by table: `plant.machines`, `spec.cavities`; undefined where nobody can know them. */
+  readonly names: (table: string) => readonly string[] | undefined;
   readonly findings: Finding[];
 }
 
@@ -64,7 +64,7 @@ function childShape(shape: SchemaNode, name: string): SchemaNode | undefined {
 
 function scalar(node: Scalar, shape: SchemaNode, id: string, building: Building): unknown {
   const writing = { kind: building.kind, place: node.place };
-  if (node.text === '') return hole(id);
+  if (node.text === '') return empty(node, shape, id, building);
   if (shape.quantity !== undefined) {
     const quantity = quantityOf(node, shape, id, building);
     return quantity ? new Leaf(id, node.text, writing, quantity) : hole(id);
@@ -75,9 +75,20 @@ function scalar(node: Scalar, shape: SchemaNode, id: string, building: Building)
   return new Leaf(id, node.text, writing, node.text);
 }
 
+/** What the schema takes for a text: a number or a name with nothing in it. */
+function empty({ place }: Scalar, shape: SchemaNode, id: string, building: Building): never {
+  if (shape.quantity !== undefined || shape.refers !== undefined) {
+    const what = `Nothing is given for ${id.slice(id.lastIndexOf('.') + 1)}.`;
+    building.findings.push(
+      mistake('not-given', { place, what, mend: `Wanted: ${shape.description ?? 'a value.'}`, about: [id] }),
+    );
+  }
+  return hole(id);
+}
+
 function refers(node: Scalar, table: string, id: string, building: Building): boolean {
   const known = building.names(table);
-  if (known.includes(node.text)) return true;
+  if (known === undefined || known.includes(node.text)) return true;
   const what = table.slice(table.indexOf('.') + 1);
   const owner = table.startsWith('plant.') ? 'the plant' : 'this model';
   building.findings.push(

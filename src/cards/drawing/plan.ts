@@ -5,6 +5,7 @@ import { mirror } from '../../geometry/transform.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
 import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
 import { cavitiesOf } from '../cutting-order.ts';
+import type { SetupId } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -19,7 +20,7 @@ export interface PlanWanted {
   readonly blank?: boolean;
   readonly seam?: boolean;
   /** Cavities and holes of this set-up; those of the other one hidden. */
-  readonly setup?: 'back' | 'top';
+  readonly setup?: SetupId;
   readonly pattern?: boolean;
   readonly points?: boolean;
 }
@@ -63,12 +64,7 @@ function centreline({ use }: Desk, line: LineKind): readonly Mark[] {
   return [{ kind: 'line', line, points: [0, hundredth(low), 0, hundredth(high)], closed: false }];
 }
 
-function cuts(
-  desk: Desk,
-  setup: 'back' | 'top',
-  flip: number,
-  outline: (line: LineKind, polygon: Polygon) => Mark,
-): Mark[] {
+function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind, polygon: Polygon) => Mark): Mark[] {
   const { spec } = desk.subject;
   const line = (of: string): LineKind => (of === setup ? 'cut' : 'hidden');
   const cavities = namesOf(spec.cavities).flatMap((id) => {
@@ -89,19 +85,26 @@ function cuts(
 }
 
 /** Cavities of this set-up by letter, in the order they are cut: the depth table uses the same. */
-export const cavityLetters = (desk: Desk, setup: 'back' | 'top'): ReadonlyMap<string, Literal> =>
+export const cavityLetters = (desk: Desk, setup: SetupId): ReadonlyMap<string, Literal> =>
   new Map(
     cavitiesOf(desk, setup).map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]),
   );
 
-function labels(desk: Desk, setup: 'back' | 'top', flip: number): Mark[] {
+/** Letters at the middle of their cavities; of cavities that share a place, each a little below the one before. */
+function labels(desk: Desk, setup: SetupId, flip: number): Mark[] {
+  const placed: { x: number; y: number }[] = [];
   return [...cavityLetters(desk, setup)].map(([id, text]): Mark => {
     const { x, y } = desk.subject.spec.cavities![id]!.at;
     const hand = desk.subject.hand === 'left' ? -1 : 1;
     const at = { x: hundredth((desk.use(x).value / 1e6) * flip * hand), y: hundredth(desk.use(y).value / 1e6) };
+    while (placed.some((other) => Math.hypot(other.x - at.x, other.y - at.y) < LETTER_MM)) at.y -= LETTER_MM;
+    placed.push(at);
     return { kind: 'label', ...at, text, anchor: 'middle' };
   });
 }
+
+/** Room a letter takes on the body at 1:5. */
+const LETTER_MM = 18;
 
 /** Location holes of the pattern the body is pinned through. */
 function pattern(desk: Desk, flip: number): Mark[] {

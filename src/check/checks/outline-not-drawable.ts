@@ -2,27 +2,33 @@
 import { selfCrossing } from '../../geometry/crossing.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { sayPoint, sentence } from '../say.ts';
 
 const check: Check = {
   id: 'outline-not-drawable',
   severity: 'error',
   why: 'Saw lines, blank and drawings follow the outline: one that cannot be drawn, or crosses itself, cannot be sawn.',
-  run: (_, facts) => {
+  run: ({ hand }, facts) => {
     const outline = look(facts, (use) => use.fact('outline.drawn'));
     if (!outline) return [];
     if (!outline.ok) {
       const { at, what, mend } = outline;
       return [
-        { at: 'outline.path', within: [at, at + 1], what: `The path of the outline: ${what}.`, mend, against: [] },
+        {
+          at: 'outline.path',
+          within: [at, at + 1],
+          what: `The path of the outline: ${what}.`,
+          mend: sentence(mend),
+          against: [],
+        },
       ];
     }
     const crossing = selfCrossing(outline.polygon);
     if (!crossing) return [];
-    const where = `x ${crossing.x.toFixed(1)}, y ${crossing.y.toFixed(1)}`;
     return [
       {
         at: 'outline.path',
-        what: `The outline crosses itself near ${where} mm.`,
+        what: `The outline crosses itself near ${sayPoint(crossing, hand)}.`,
         mend: 'Draw it in one sweep round the body.',
         against: [],
       },

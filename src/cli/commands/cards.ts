@@ -4,6 +4,7 @@ import { compileAll, isError, printCompiled } from '../../compile.ts';
 import type { Compiled, Printed } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import type { RenderedFinding } from '../../findings/render.ts';
+import { unique } from '../../findings/unique.ts';
 import type { Host } from '../../host/host.ts';
 import { counted } from '../count.ts';
 import type { Common, Io } from '../io.ts';
@@ -94,7 +95,8 @@ function part(whole: Compiled, names: readonly string[], station: string | undef
 
 function tell(compiled: Compiled, printed: Printed, io: Io): readonly RenderedFinding[] {
   const { checked, models } = compiled;
-  const own = [...checked.findings, ...models.flatMap((model) => model.findings)];
+  // Models on one base meet the same mistake of it: said once.
+  const own = unique([...checked.findings, ...models.flatMap((model) => model.findings)]);
   const findings = [...own.map((finding) => renderFinding(finding, checked.workspace.texts)), ...printed.findings];
   for (const finding of findings) io.err(`${findingText(finding)}\n\n`);
   return findings;

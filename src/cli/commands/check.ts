@@ -2,6 +2,8 @@
 import type { Command } from 'commander';
 import { checkAll, isError } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
+import { unique } from '../../findings/unique.ts';
+import { counted } from '../count.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
@@ -19,7 +21,8 @@ function check(names: readonly string[], options: Common & { json?: boolean }, i
   const checked = checkAll(io.host(options.root));
   const picked = pick(names, checked.models, io);
   if (!picked) return EXIT.usage;
-  const findings = [...checked.findings, ...picked.flatMap((model) => model.findings)];
+  // Models on one base meet the same mistake of it: said once.
+  const findings = unique([...checked.findings, ...picked.flatMap((model) => model.findings)]);
   const shown = findings.map((finding) => renderFinding(finding, checked.workspace.texts));
   const errors = findings.filter(isError).length;
   if (options.json) {
@@ -29,7 +32,9 @@ function check(names: readonly string[], options: Common & { json?: boolean }, i
     );
   } else {
     for (const finding of shown) io.out(`${findingText(finding)}\n\n`);
-    io.out(`${picked.length} models checked: ${errors} errors, ${findings.length - errors} cautions.\n`);
+    io.out(
+      `${counted(picked.length, 'model')} checked: ${counted(errors, 'error')}, ${counted(findings.length - errors, 'caution')}.\n`,
+    );
   }
   return errors > 0 ? EXIT.errors : EXIT.good;
 }

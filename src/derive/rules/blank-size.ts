@@ -25,6 +25,7 @@ declare module '../../facts/facts.ts' {
 
 /** 1 in: stock thinner than this is tallied as 1 in. */
 const LEAST_TALLY_NM = 25_400_000;
+const NM3_PER_M3 = 1e27;
 
 const extents = practice('blank drawn round the rough line, seam on the centreline; common practice, no source');
 
@@ -49,16 +50,29 @@ const rule: Rule = (subject) => [
       return beyond(subject, use, 2 * Math.max(-box.minX, box.maxX));
     },
   }),
-  ...partsOf(subject.spec).flatMap((part) => pieces(subject, part)),
+  ...partsOf(subject.spec).flatMap((part) => timber(subject, part)),
 ];
 export default rule;
+
+/** Timber by board measure: pieces × nominal rough thickness × width × length, stock under 1 in counted as 1 in; lengths in nm. */
+export function boardMeasure({ pieces, roughNm, widthNm, lengthNm }: Boards): Quantity<'timber-volume'> {
+  const value = (pieces * Math.max(roughNm, LEAST_TALLY_NM) * widthNm * lengthNm) / NM3_PER_M3;
+  return { kind: 'timber-volume', value, unit: 'bf', decimals: 2 };
+}
+
+interface Boards {
+  readonly pieces: number;
+  readonly roughNm: number;
+  readonly widthNm: number;
+  readonly lengthNm: number;
+}
 
 function beyond({ spec, plant }: Subject, use: Use, extentMm: number): Length {
   const over = use(row(plant.lines, use(spec.line), 'plant.lines')['blank-over']);
   return add(lengthOfMm(extentMm), scale(nominal(over), 2));
 }
 
-function pieces({ spec, plant }: Subject, part: Part) {
+function timber({ spec, plant }: Subject, part: Part) {
   const line = (use: Use) => row(plant.lines, use(spec.line), 'plant.lines');
   return [
     derivation({
@@ -89,10 +103,10 @@ function pieces({ spec, plant }: Subject, part: Part) {
       source: publishedIn('board foot = 144 in³ of nominal rough size, NHLA practice as quoted by trade pages'),
       value: (use) => {
         const stock = row(plant.stock, use(spec.timber[part]!.stock), 'plant.stock');
-        const rough = Math.max(use(stock.rough).value, LEAST_TALLY_NM);
-        const { value: count } = use.fact(`blank.${part}.pieces`);
-        const areaNm2 = use.fact(`blank.${part}.piece-width`).value * use.fact('blank.length').value;
-        return { kind: 'timber-volume', value: (count * rough * areaNm2) / 1e27, unit: 'bf', decimals: 2 };
+        const roughNm = use(stock.rough).value;
+        const { value: pieces } = use.fact(`blank.${part}.pieces`);
+        const widthNm = use.fact(`blank.${part}.piece-width`).value;
+        return boardMeasure({ pieces, roughNm, widthNm, lengthNm: use.fact('blank.length').value });
       },
     }),
     derivation({

@@ -24,10 +24,11 @@ const rule: Rule = ({ spec, plant }) => {
       source: practice('tolerance chain, worst case: textbook stack'),
       value: (use) => {
         if (slab) return use.fact('thickness.part.slab.sized');
-        const line = row(plant.lines, use(spec.line), 'plant.lines');
+        const name = use(spec.line);
+        const line = row(plant.lines, name, 'plant.lines');
         return add(
           use.fact('thickness.part.cap.sized'),
-          use(wanted(line['glue-line'], 'the glue line of this line')),
+          use(wanted(line['glue-line'], `plant.lines.${name}.glue-line`)),
           use.fact('thickness.part.back.sized'),
         );
       },

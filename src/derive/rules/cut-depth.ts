@@ -12,7 +12,7 @@ import { cutsOf, requirementOf } from '../cuts.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { SurfaceId } from '../surfaces.ts';
-import { causesApart, causesBetween, surfaceHeight, surfaceOf, zeroOf } from '../surfaces.ts';
+import { causesApart, causesBetween, setupOf, surfaceHeight, surfaceOf, zeroOf } from '../surfaces.ts';
 
 /** How a depth is measured: down from a surface that looks up, or as a height above the fixture. */
 export interface Measured {
@@ -99,7 +99,7 @@ function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requir
 
 function measuring(subject: Subject, use: Use, requirement: Requirement): Measured {
   const { spec } = subject;
-  const rest = surfaceOf(spec, use(spec.setups[requirement.setup]['rests-on']));
+  const rest = surfaceOf(spec, use(setupOf(spec, requirement.setup)['rests-on']));
   const ways: Measured[] = [
     { way: 'height', from: rest, limits: limitsFrom(subject, use, requirement, rest, 'height') },
   ];
@@ -112,6 +112,7 @@ const width = ({ limits }: Measured): number => (limits.high ?? 0) - (limits.low
 
 /** The face that looks up and still exists at its own height where the cut is: none under an arch or a bevel. */
 function openFace({ spec }: Subject, use: Use, { setup }: Requirement): SurfaceId | undefined {
+  if (setup === 'glue-face') return 'glue-face';
   if (setup === 'back') return spec.setups.back.faces === undefined ? 'blank-back' : 'back-face';
   return use(spec.carve.kind) === 'flat' ? surfaceOf(spec, 'machined-top') : undefined;
 }
@@ -128,7 +129,7 @@ function limitsFrom(
   way: Measured['way'],
 ): Length {
   const { setup, end, distance, sign } = requirement;
-  const towards = (setup === 'top') === (way === 'depth') ? 1 : -1;
+  const towards = (setup === 'back') === (way === 'height') ? 1 : -1;
   const k = sign * towards;
   const rest = subtract(nominal(surfaceHeight(subject, use, end)), nominal(surfaceHeight(subject, use, from)));
   const causes = causesApart(subject, use, from, end).map((cause) => ({

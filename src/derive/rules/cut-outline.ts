@@ -33,7 +33,7 @@ const rule: Rule = (subject) => [
       label: `cavity ${id}: outline`,
       formula: 'shape placed by point and angle, chord error at most 0.01 mm; mirrored for the left hand',
       source: byDefinition,
-      value: (use) => cavity(subject, use, subject.spec.cavities![id]!),
+      value: (use) => cavity(subject, use, id),
     }),
   ),
   ...namesOf(subject.spec.holes).map((id) =>
@@ -52,18 +52,19 @@ const rule: Rule = (subject) => [
 ];
 export default rule;
 
-function cavity({ hand }: Subject, use: Use, { shape, at, angle, corner }: Model.Cavity): Drawn {
+function cavity({ spec, hand }: Subject, use: Use, id: string): Drawn {
+  const { shape, at, angle, corner } = spec.cavities![id]!;
   const placement = { xMm: toMm(use(at.x)), yMm: toMm(use(at.y)), angleDeg: angle ? use(angle).value : 0 };
-  const made = shapePolygon(shapeOf(use, shape, toMm(use(corner))), placement);
+  const made = shapePolygon(shapeOf(use, shape, `cavities.${id}.shape`, toMm(use(corner))), placement);
   if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
   return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
 }
 
-function shapeOf(use: Use, shape: Model.Shape, cornerMm: number): Shape {
+function shapeOf(use: Use, shape: Model.Shape, id: string, cornerMm: number): Shape {
   const kind = use(shape.kind);
-  const mm = (leaf: Model.Shape['length'], name: string) => toMm(use(wanted(leaf, `the ${name} of this shape`)));
+  const mm = (leaf: Model.Shape['length'], name: string) => toMm(use(wanted(leaf, `${id}.${name}`)));
   if (kind === 'circle') return { kind, diameterMm: mm(shape.diameter, 'diameter') };
-  if (kind === 'path') return { kind, d: use(wanted(shape.path, 'the path of this shape')) };
+  if (kind === 'path') return { kind, d: use(wanted(shape.path, `${id}.path`)) };
   const size = { lengthMm: mm(shape.length, 'length'), widthMm: mm(shape.width, 'width') };
   return kind === 'slot' ? { kind, ...size } : { kind, ...size, cornerMm };
 }

@@ -23,12 +23,16 @@ declare module '../../facts/facts.ts' {
 }
 
 type Adhesive = NonNullable<PlantSpec['adhesives']>[string];
+type Purpose = 'adhesive' | 'edge-adhesive';
 
 /** The adhesive a line uses for edges or for the lamination. */
-export function adhesiveOf({ spec, plant }: Subject, use: Use, purpose: 'adhesive' | 'edge-adhesive'): Adhesive {
+export function adhesiveOf(subject: Subject, use: Use, purpose: Purpose): Adhesive {
+  return row(subject.plant.adhesives, adhesiveName(subject, use, purpose), 'plant.adhesives');
+}
+
+function adhesiveName({ spec, plant }: Subject, use: Use, purpose: Purpose): string {
   const line = use(spec.line);
-  const name = row(plant.lines, line, 'plant.lines')[purpose];
-  return row(plant.adhesives, use(wanted(name, `plant.lines.${line}.${purpose}`)), 'plant.adhesives');
+  return use(wanted(row(plant.lines, line, 'plant.lines')[purpose], `plant.lines.${line}.${purpose}`));
 }
 
 const count = (value: number): Quantity<'count'> => ({ kind: 'count', value, unit: '', decimals: 0 });
@@ -54,7 +58,7 @@ export default rule;
 function edge(subject: Subject, part: Part) {
   const adhesive = (use: Use) => adhesiveOf(subject, use, 'edge-adhesive');
   const asked = <T>(use: Use, key: string, of: (row: Adhesive) => Leaf<T> | undefined): T =>
-    use(wanted(of(adhesive(use)), `${key} of the edge adhesive`));
+    use(wanted(of(adhesive(use)), `plant.adhesives.${adhesiveName(subject, use, 'edge-adhesive')}.${key}`));
   return [
     derivation({
       id: `edge.${part}.seams`,

@@ -22,12 +22,12 @@ const rule: Rule = (subject) => [
     ...removal(subject, `part.${part}.planed`, {
       before: (use) => use.fact(`thickness.part.${part}.rough`),
       after: (use) => use.fact(`thickness.part.${part}.planed`),
-      least: (line) => wanted(line[part], `allowances of this line for ${part}`).rough['least-removal'],
+      least: (line, id) => wanted(line[part], `${id}.${part}`).rough['least-removal'],
     }),
     ...removal(subject, `part.${part}.sized`, {
       before: (use) => use.fact(`thickness.part.${part}.planed`),
       after: (use) => use.fact(`thickness.part.${part}.sized`),
-      least: (line) => wanted(line[part], `allowances of this line for ${part}`).planed['least-removal'],
+      least: (line, id) => wanted(line[part], `${id}.${part}`).planed['least-removal'],
     }),
   ]),
   ...body(subject),
@@ -65,7 +65,7 @@ function body(subject: Subject) {
 interface Removal {
   readonly before: (use: Use) => Length;
   readonly after: (use: Use) => Length;
-  readonly least: (line: Line) => { flatness: Leaf<Length>; marks: Leaf<Length>; floor: Leaf<Length> };
+  readonly least: (line: Line, id: string) => { flatness: Leaf<Length>; marks: Leaf<Length>; floor: Leaf<Length> };
 }
 type Line = NonNullable<Subject['plant']['lines']>[string];
 
@@ -84,7 +84,8 @@ function removal({ spec, plant }: Subject, step: Step, { before, after, least }:
       formula: 'flatness + depth of marks + floor of the line',
       source: practice('a cut must clear the bow and the marks of the one before; common practice, no source'),
       value: (use) => {
-        const { flatness, marks, floor } = least(row(plant.lines, use(spec.line), 'plant.lines'));
+        const name = use(spec.line);
+        const { flatness, marks, floor } = least(row(plant.lines, name, 'plant.lines'), `plant.lines.${name}`);
         return add(use(flatness), use(marks), use(floor));
       },
     }),

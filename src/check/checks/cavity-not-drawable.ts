@@ -1,0 +1,32 @@
+/** The outline of every cavity is one closed line that does not cross itself. */
+import type { Facts } from '../../facts/facts.ts';
+import { namesOf } from '../../facts/row.ts';
+import type { Subject } from '../../facts/subject.ts';
+import { selfCrossing } from '../../geometry/crossing.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayPoint, sentence } from '../say.ts';
+
+const check: Check = {
+  id: 'cavity-not-drawable',
+  severity: 'error',
+  why: 'A cavity that cannot be drawn is missing from the cards, and whatever is checked against it is not checked.',
+  run: (subject, facts) => namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, id)),
+};
+export default check;
+
+function fault({ spec, hand }: Subject, facts: Facts, id: string): Fault[] {
+  const drawn = look(facts, (use) => use.fact(`cavity.${id}.drawn`));
+  if (!drawn) return [];
+  const path = spec.cavities![id]!.shape.path;
+  const shape = `cavities.${id}.shape.kind`;
+  if (!drawn.ok) {
+    const { at, what, mend } = drawn;
+    const where = path ? ({ at: path.id, within: [at, at + 1] } as const) : { at: shape };
+    return [{ ...where, what: `The shape of ${id}: ${what}.`, mend: sentence(mend), against: [] }];
+  }
+  const crossing = selfCrossing(drawn.polygon);
+  if (!crossing) return [];
+  const what = `The shape of ${id} crosses itself near ${sayPoint(crossing, hand)}.`;
+  return [{ at: path?.id ?? shape, what, mend: 'Draw it in one sweep round the cavity.', against: [] }];
+}

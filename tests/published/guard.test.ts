@@ -1,0 +1,61 @@
+/** No published row is forgotten: each is checked by a test here, or named as waiting for what it checks. */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { rowsOfItem } from './rows.ts';
+
+/** Items whose rows are all checked, and the test that does it. */
+const CHECKED: Readonly<Record<number, string>> = { 1: 'units.test.ts', 8: 'derived.test.ts' };
+
+/** Rows checked of items that are not whole yet. */
+const CHECKED_ROWS: Readonly<Record<string, string>> = {
+  'bf.b': 'derived.test.ts',
+  'bf.c': 'derived.test.ts',
+  'bf.d': 'derived.test.ts',
+  'rss.a': 'derived.test.ts',
+  'corner.3.0.90': 'corner.test.ts',
+  'corner.3.175.1.5.90': 'corner.test.ts',
+  'corner.6.35.3.175.60': 'corner.test.ts',
+  'corner.gap': 'corner.test.ts',
+};
+
+/** What the rows of an item wait for. */
+const WAITING: Readonly<Record<number, string>> = {
+  2: 'moisture content of the room',
+  3: 'movement of wood',
+  4: 'density and mass',
+  5: 'press and clamps from adhesive and wood',
+  6: 'nhla.s2s: standard planed thickness of stock',
+  7: 'wood screws and pilot holes',
+  9: 'cusps and engagement of cutters',
+  10: 'blade width at the saws',
+  11: 'capability and control charts',
+  12: 'gauges against tolerances',
+  13: 'fits and two-pin location',
+  14: 'revision letters at release',
+  15: 'vacuum hold-down',
+  16: 'gauge and noise limits',
+  19: 'text size on paper',
+};
+
+const items = Array.from({ length: 40 }, (_, i) => i).filter((item) => rowsOfItem(item).length > 0);
+
+test('every item is checked or waits, none is both', () => {
+  const named = [...Object.keys(CHECKED), ...Object.keys(WAITING)].map(Number);
+  expect(named.toSorted((a, b) => a - b)).toEqual(items);
+  expect(items.reduce((sum, item) => sum + rowsOfItem(item).length, 0)).toBe(
+    (JSON.parse(readFileSync(join(import.meta.dirname, 'check-values.json'), 'utf8')) as unknown[]).length,
+  );
+});
+
+test('the tests named are there, and speak of the rows they are to check', () => {
+  const tests = new Set(readdirSync(import.meta.dirname));
+  const text = (name: string) => readFileSync(join(import.meta.dirname, name), 'utf8');
+  for (const [item, name] of Object.entries(CHECKED)) {
+    expect(tests).toContain(name);
+    expect(text(name)).toContain(`rowsOfItem(${item})`);
+  }
+  for (const [id, name] of Object.entries(CHECKED_ROWS)) expect(text(name)).toContain(`'${id}'`);
+  const rows = new Set(Object.keys(WAITING).flatMap((item) => rowsOfItem(Number(item)).map((r) => r.id)));
+  for (const id of Object.keys(CHECKED_ROWS)) expect(rows).toContain(id);
+});

@@ -1,0 +1,11 @@
+import { join } from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: join(import.meta.dirname, '..'),
+  test: {
+    include: ['tests/**/*.test.ts'],
+    reporters: ['default', join(import.meta.dirname, 'summary.ts')],
+    testTimeout: 60_000,
+  },
+});
