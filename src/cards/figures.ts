@@ -38,7 +38,7 @@ export function valueOf(use: Use, ref: Ref): { readonly id: string; readonly q: 
 const INCH = { leadingZero: false };
 
 export interface FigureStyle {
-  /** Decimals in the first unit; as authored where not said. */
+  /** Decimals in the first unit of a computed number. A number as somebody wrote it is never printed shorter. */
   readonly decimals?: number;
   /** Inches as a fraction where one is true to 0.01 mm: stock, drills, saw lines, blades only. */
   readonly fraction?: boolean;
@@ -48,7 +48,8 @@ export interface FigureStyle {
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
-  const decimals = style.decimals ?? Math.min(q.decimals, q.unit === 'in' ? 3 : 2);
+  const decimals =
+    typeof ref === 'string' ? (style.decimals ?? Math.min(q.decimals, q.unit === 'in' ? 4 : 3)) : q.decimals;
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
   const unit = secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
@@ -61,7 +62,7 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
     if (Math.abs(residualNm) <= 10_000) return fraction;
     return formatNumber(q.value, unit, 3, INCH);
   }
-  return formatNumber(q.value, unit, decimals, unit === 'in' ? INCH : {});
+  return formatNumber(q.value, unit, q.value === 0 ? 0 : decimals, unit === 'in' && q.value !== 0 ? INCH : {});
 }
 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */

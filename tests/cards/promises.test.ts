@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Card } from '../../src/cards/card.ts';
+import type { Card, Figure, Limits } from '../../src/cards/card.ts';
 import { contentCode } from '../../src/cards/code.ts';
+import { parseQuantity } from '../../src/units/parse.ts';
+import type { Quantity } from '../../src/units/quantity.ts';
 import { compileDemo } from './demo.ts';
 
 const compiled = compileDemo();
@@ -69,6 +71,60 @@ describe('the demo catalogue', () => {
         expect(Object.keys(inside ?? {}), `${card.key.station}: ${text}`).toEqual(expect.arrayContaining(['unit']));
       }
     }
+  });
+
+  test('what is printed is what the fact says: a given number exactly, a computed one to half its last digit', () => {
+    let seen = 0;
+    for (const { card, facts } of cards) {
+      for (const { object } of walk(dataOf(card))) {
+        if (object?.['kind'] !== 'figure') continue;
+        const figure = object as unknown as Figure;
+        const fact = facts.fact(figure.fact)!;
+        const q = (fact.state as { value: Quantity }).value;
+        const given = fact.origin.kind !== 'derived' || /^as (given|the line)/.test(fact.origin.formula);
+        for (const shown of [figure, ...(figure.second ? [figure.second] : [])]) {
+          seen += 1;
+          const read = parseQuantity(`${shown.text} ${shown.unit}`, { kind: q.kind, defaultUnit: shown.unit });
+          if (!read.ok) throw new Error(`${shown.text} ${shown.unit}`);
+          const off = Math.abs(read.quantity.value - q.value);
+          const zero = parseQuantity(`${shown.text.replace(/[1-9]/g, '0').replace(/\d$/, '1')} ${shown.unit}`, {
+            kind: q.kind,
+            defaultUnit: shown.unit,
+          });
+          const lastDigit = zero.ok && !shown.text.includes('/') ? Math.abs(zero.quantity.value) : 10_000;
+          const where = `${card.key.station}: ${figure.fact} = ${q.value} printed ${shown.text} ${shown.unit}`;
+          if (given && shown === figure) expect(off, where).toBe(0);
+          else expect(off, where).toBeLessThanOrEqual(lastDigit * 0.500001);
+        }
+      }
+    }
+    expect(seen).toBeGreaterThan(300);
+  });
+
+  test('limits on a card lie inside the limits of their fact, in both units', () => {
+    let seen = 0;
+    for (const { card, facts } of cards) {
+      for (const { object } of walk(dataOf(card))) {
+        if (object?.['kind'] !== 'limits') continue;
+        const limits = object as unknown as Limits;
+        const q = (facts.fact(limits.fact)!.state as { value: Quantity }).value;
+        for (const shown of [limits, ...(limits.second ? [limits.second] : [])]) {
+          seen += 1;
+          const [low, high] = [shown.low, shown.high].map((text) => {
+            const read = parseQuantity(`${text} ${shown.unit}`, { kind: q.kind, defaultUnit: shown.unit });
+            if (!read.ok) throw new Error(text);
+            return read.quantity.value;
+          }) as [number, number];
+          const where = `${card.key.station}: ${limits.fact} printed ${shown.low} to ${shown.high} ${shown.unit}`;
+          // Lengths are exact; of other kinds a step of a double.
+          const hair = q.kind === 'length' ? 0 : Math.abs(q.value) * 1e-12;
+          expect(low, where).toBeGreaterThanOrEqual(q.low! - hair);
+          expect(high, where).toBeLessThanOrEqual(q.high! + hair);
+          expect(low, where).toBeLessThan(high);
+        }
+      }
+    }
+    expect(seen).toBeGreaterThan(300);
   });
 
   test('codes are unique to a content, and take no part in revision, date or where a number came from', () => {

@@ -15,14 +15,14 @@ const station: Station = {
       keyNumbers: [
         key(say('edge-gluing.key.stops'), desk.figure(`edge.${first!}.stops`)),
         key(say('edge-gluing.key.pulses'), desk.figure(`edge.${first!}.pulses`)),
-        key(say('edge-gluing.key.pulse'), desk.figure(glue.pulse, { decimals: 0 })),
+        key(say('edge-gluing.key.pulse'), desk.figure(glue.pulse)),
         ...parts.map((part) =>
           key(
             say('edge-gluing.key.glue', { part: partName(part) }),
             desk.figure(`edge.${part}.glue`, { single: true }),
           ),
         ),
-        key(say('edge-gluing.key.rest'), desk.figure(glue.rest, { decimals: 0 })),
+        key(say('edge-gluing.key.rest'), desk.figure(glue.rest)),
       ],
       steps: [
         say('edge-gluing.step.pair'),
@@ -31,15 +31,15 @@ const station: Station = {
         say('edge-gluing.step.wipe'),
         say('edge-gluing.step.field', {
           pulses: desk.figure(glue.pulses),
-          pulse: desk.figure(glue.pulse, { decimals: 0 }),
+          pulse: desk.figure(glue.pulse),
           faces: desk.figure(glue.faces),
         }),
         say('edge-gluing.step.stops', {
           stops: desk.figure(`edge.${first!}.stops`),
-          apart: desk.figure(glue.stop, { decimals: 0 }),
+          apart: desk.figure(glue.stop),
         }),
         say('edge-gluing.step.hold'),
-        say('edge-gluing.step.rest', { rest: desk.figure(glue.rest, { decimals: 0 }) }),
+        say('edge-gluing.step.rest', { rest: desk.figure(glue.rest) }),
       ],
       tools: [
         { role: say('tool.machine'), name: desk.machine() },
@@ -80,11 +80,7 @@ const station: Station = {
     columns: ['sheet-column.stops', 'sheet-column.pulses', 'sheet-column.rest'],
     cells: (desk) => {
       const part = glued(desk)[0]!;
-      return [
-        desk.figure(`edge.${part}.stops`),
-        desk.figure(`edge.${part}.pulses`),
-        desk.figure(adhesive(desk).rest, { decimals: 0 }),
-      ];
+      return [desk.figure(`edge.${part}.stops`), desk.figure(`edge.${part}.pulses`), desk.figure(adhesive(desk).rest)];
     },
   },
 };

@@ -14,8 +14,8 @@ const station: Station = {
     return {
       keyNumbers: [
         key(say('lamination.key.glue'), desk.figure('lamination.glue', { single: true })),
-        key(say('lamination.key.open-time'), desk.figure(glue.open, { decimals: 0 })),
-        key(say('lamination.key.trim'), desk.figure('saw.trim.distance', { decimals: 0, fraction: true })),
+        key(say('lamination.key.open-time'), desk.figure(glue.open)),
+        key(say('lamination.key.trim'), desk.figure('saw.trim.distance', { fraction: true })),
       ],
       steps: [
         say('lamination.step.faces'),
@@ -23,9 +23,9 @@ const station: Station = {
         say('lamination.step.dry'),
         say('lamination.step.spread', {
           glue: desk.figure('lamination.glue', { single: true }),
-          spread: desk.figure(glue.spread, { decimals: 0 }),
+          spread: desk.figure(glue.spread),
         }),
-        say('lamination.step.close', { open: desk.figure(glue.open, { decimals: 0 }) }),
+        say('lamination.step.close', { open: desk.figure(glue.open) }),
         say('lamination.step.go-pin'),
         say('lamination.step.tack'),
         say('lamination.step.count'),
@@ -60,10 +60,7 @@ const station: Station = {
   },
   sheet: {
     columns: ['sheet-column.glue', 'sheet-column.open-time'],
-    cells: (desk) => [
-      desk.figure('lamination.glue', { single: true }),
-      desk.figure(laminating(desk).open, { decimals: 0 }),
-    ],
+    cells: (desk) => [desk.figure('lamination.glue', { single: true }), desk.figure(laminating(desk).open)],
   },
 };
 export default station;

@@ -13,20 +13,20 @@ const station: Station = {
     const glue = laminating(desk);
     return {
       keyNumbers: [
-        key(say('press.key.pressure'), desk.figure(glue.pressure, { decimals: 0 })),
-        key(say('press.key.time'), desk.figure(glue.press, { decimals: 0 })),
-        key(say('press.key.after'), desk.figure(glue.after, { decimals: 0 })),
+        key(say('press.key.pressure'), desk.figure(glue.pressure)),
+        key(say('press.key.time'), desk.figure(glue.press)),
+        key(say('press.key.after'), desk.figure(glue.after)),
         key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
       ],
       steps: [
         say('press.step.count'),
         say('press.step.load'),
-        say('press.step.open-time', { open: desk.figure(glue.open, { decimals: 0 }) }),
-        say('press.step.pressure', { pressure: desk.figure(glue.pressure, { decimals: 0 }) }),
-        say('press.step.time', { time: desk.figure(glue.press, { decimals: 0 }) }),
+        say('press.step.open-time', { open: desk.figure(glue.open) }),
+        say('press.step.pressure', { pressure: desk.figure(glue.pressure) }),
+        say('press.step.time', { time: desk.figure(glue.press) }),
         say('press.step.unload'),
         say('press.step.tacks-out'),
-        say('press.step.rest', { after: desk.figure(glue.after, { decimals: 0 }) }),
+        say('press.step.rest', { after: desk.figure(glue.after) }),
       ],
       tools: [
         { role: say('tool.machine'), name: desk.machine() },
@@ -66,11 +66,7 @@ const station: Station = {
     columns: ['sheet-column.pressure', 'sheet-column.press-time', 'sheet-column.blank'],
     cells: (desk) => {
       const glue = laminating(desk);
-      return [
-        desk.figure(glue.pressure, { decimals: 0 }),
-        desk.figure(glue.press, { decimals: 0 }),
-        desk.limits('thickness.blank', 'thickness'),
-      ];
+      return [desk.figure(glue.pressure), desk.figure(glue.press), desk.limits('thickness.blank', 'thickness')];
     },
   },
 };

@@ -14,7 +14,7 @@ const station: Station = {
     const cap = desk.route.parts.includes('cap');
     return {
       keyNumbers: [
-        key(say('rough-sawing.key.line'), desk.figure('saw.rough.distance', { decimals: 0, fraction: true })),
+        key(say('rough-sawing.key.line'), desk.figure('saw.rough.distance', { fraction: true })),
         key(say('rough-sawing.key.holes'), {
           kind: 'series',
           items: holes.map(({ id, hole }) => ({ kind: 'name', text: id, fact: hole.diameter.id })),
@@ -26,7 +26,7 @@ const station: Station = {
         say(cap ? 'rough-sawing.step.jig-seam' : 'rough-sawing.step.jig', { jig: jigName(desk) }),
         say('rough-sawing.step.drill'),
         say('rough-sawing.step.prove'),
-        say('rough-sawing.step.line', { line: desk.figure('saw.rough.distance', { decimals: 0, fraction: true }) }),
+        say('rough-sawing.step.line', { line: desk.figure('saw.rough.distance', { fraction: true }) }),
         say('rough-sawing.step.saw'),
         say('rough-sawing.step.rewrite'),
       ],
@@ -84,7 +84,7 @@ const station: Station = {
       const { spec, plant } = desk.subject;
       return [
         desk.name(row(plant.jigs, desk.use(spec.location.jig), 'plant.jigs').title),
-        desk.figure('saw.rough.distance', { decimals: 0, fraction: true }),
+        desk.figure('saw.rough.distance', { fraction: true }),
       ];
     },
   },

@@ -9,7 +9,7 @@ const station: Station = {
   on: () => true,
   card: (desk) => {
     const cap = desk.route.parts.includes('cap');
-    const line = desk.figure('saw.trim.distance', { decimals: 0, fraction: true });
+    const line = desk.figure('saw.trim.distance', { fraction: true });
     return {
       keyNumbers: [
         key(say('trim-sawing.key.line'), line),
@@ -51,7 +51,7 @@ const station: Station = {
   sheet: {
     columns: ['sheet-column.trim-line', 'sheet-column.body-length', 'sheet-column.body-width'],
     cells: (desk) => [
-      desk.figure('saw.trim.distance', { decimals: 0, fraction: true }),
+      desk.figure('saw.trim.distance', { fraction: true }),
       desk.figure('outline.length', { decimals: 0 }),
       desk.figure('outline.width', { decimals: 0 }),
     ],
