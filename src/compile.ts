@@ -8,12 +8,14 @@
  *
  * Each phase is a folder; none imports another; this file joins them.
  */
-import { makeCards, makeSheets } from './cards/make.ts';
-import type { MadeCard, StationSheet } from './cards/card.ts';
+import { makeCards } from './cards/make.ts';
+import type { Made } from './cards/make.ts';
+import { makeSheets } from './cards/sheets.ts';
+import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
-import type { Posting } from './cards/card.ts';
 import { sheetCode } from './cards/code.ts';
-import { runChecks } from './check/run.ts';
+import { permitted, withoutPermitted } from './permits.ts';
+import { hang, runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
 import type { Facts, Use } from './facts/facts.ts';
 import { makeFacts } from './facts/facts.ts';
@@ -26,7 +28,7 @@ import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
 import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
-import { unique } from './findings/unique.ts';
+import { keyOfFinding, unique } from './findings/unique.ts';
 import type { ModelSource } from './read/model.ts';
 import { readWorkspace } from './read/read.ts';
 import type { Workspace } from './read/read.ts';
@@ -44,12 +46,9 @@ export interface CheckedModel {
   readonly title: string;
   readonly revision: string;
   readonly hands: readonly Derived[];
+  /** In route order, the right hand before the left; none of a model with an error. */
+  readonly cards: readonly MadeCard[];
   readonly findings: readonly Finding[];
-}
-
-/** Proof that a model has no errors: cards are made from nothing else. */
-export interface SoundModel extends CheckedModel {
-  readonly sound: true;
 }
 
 export interface Checked {
@@ -59,67 +58,69 @@ export interface Checked {
   readonly findings: readonly Finding[];
 }
 
-/** Steps one to three: read, derive, check. */
-export function checkAll(host: Host): Checked {
+/** Steps one to three: read, derive, check, for the day `on`. */
+export function checkAll(host: Host, on: string = host.today()): Checked {
   const workspace = readWorkspace(host, schemas(host));
-  const models = workspace.models.map((source) => checkModel(source, workspace));
+  const derived = workspace.models.map((source) =>
+    source.variants.map(({ hand, spec }) => deriveHand(workspace, spec, hand)),
+  );
+  const models = workspace.models.map((source, i) => checkModel(source, derived, i, workspace, on));
   return { workspace, models, findings: inOrder(workspace.findings) };
 }
 
-function checkModel(source: ModelSource, workspace: Workspace): CheckedModel {
-  const known = [...workspace.findings, ...source.findings];
-  const hands = source.variants.map(({ hand, spec }): Derived => {
-    const subject = { spec, plant: workspace.plant, hand };
-    return { subject, facts: derive(subject) };
+function deriveHand({ plant }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {
+  const subject = { spec, plant, hand };
+  return { subject, facts: derive(subject) };
+}
+
+function checkModel(
+  { id, file, findings: read }: ModelSource,
+  derived: readonly (readonly Derived[])[],
+  index: number,
+  workspace: Workspace,
+  on: string,
+): CheckedModel {
+  const hands = derived[index]!;
+  const others = derived.filter((_, i) => i !== index).flatMap((one) => one.map(({ subject }) => subject));
+  const known = [...workspace.findings, ...read];
+  const made = hands.map(({ subject, facts }): Made & { found: readonly Finding[] } => {
+    const bench = { subject, facts, others, on, seen: [] };
+    const found = runChecks(bench, ['spec', 'derived'], known);
+    if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };
+    const cards = makeCards(subject, facts, permitted(subject, facts, found, on));
+    const onCards = runChecks({ ...bench, seen: cards.seen }, ['card'], [...known, ...found]);
+    return { ...cards, found: [...found, ...cards.findings, ...onCards] };
   });
-  const checked = hands.flatMap(({ subject, facts }) => runChecks(subject, facts, known));
-  const { id, file } = source;
+  // What follows from a mistake of the plant is said with the plant, once.
+  const ofPlant = new Set(workspace.findings.map(keyOfFinding));
+  const hung = hang(unique([...workspace.findings, ...read, ...made.flatMap((one) => one.found)])).filter(
+    (finding) => !ofPlant.has(keyOfFinding(finding)),
+  );
+  const findings = inOrder(hands[0] ? withoutPermitted(hands[0], hung, on) : hung);
   const named = (key: 'title' | 'revision', otherwise: string): string => {
     const reading = hands[0]?.facts.read((use) => use(hands[0]!.subject.spec[key]));
     return reading?.ok ? reading.value : otherwise;
   };
-  return {
-    id,
-    file,
-    title: named('title', id),
-    revision: named('revision', '?'),
-    hands,
-    findings: inOrder(unique([...source.findings, ...checked])),
-  };
+  const cards = findings.some(isError) ? [] : byStation(made.map((one) => one.cards));
+  return { id, file, title: named('title', id), revision: named('revision', '?'), hands, cards, findings };
 }
 
 export const isError = (finding: Finding): boolean => finding.severity === 'error';
 
-/** The model as sound, if neither it nor the plant has an error. */
-export function sound(model: CheckedModel, plant: readonly Finding[]): SoundModel | undefined {
-  return model.findings.some(isError) || plant.some(isError) ? undefined : { ...model, sound: true };
-}
-
-export interface CardsOfModel {
-  readonly model: CheckedModel;
-  /** In route order, the right hand before the left; none of a model with errors. */
-  readonly cards: readonly MadeCard[];
-  /** Its own findings and those of making its cards. */
-  readonly findings: readonly Finding[];
-}
-
 export interface Compiled {
   readonly checked: Checked;
-  readonly models: readonly CardsOfModel[];
+  /** Models with their cards; an error of the plant stops all of them. */
+  readonly models: readonly CheckedModel[];
   readonly sheets: readonly StationSheet[];
 }
 
-/** Step four: the cards of every sound model, as plain data. */
-export function compileAll(host: Host): Compiled {
-  const checked = checkAll(host);
-  const models = checked.models.map((model): CardsOfModel => {
-    const good = sound(model, checked.findings);
-    if (!good) return { model, cards: [], findings: model.findings };
-    const made = good.hands.map(({ subject, facts }) => makeCards(subject, facts));
-    const findings = inOrder(unique([...model.findings, ...made.flatMap((one) => one.findings)]));
-    return { model, cards: findings.some(isError) ? [] : byStation(made.map((one) => one.cards)), findings };
-  });
-  const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ model }) => model.hands);
+/** Step four: the cards of every model without an error, and the station sheets, as plain data. */
+export function compileAll(host: Host, on: string = host.today()): Compiled {
+  const checked = checkAll(host, on);
+  const models = checked.findings.some(isError)
+    ? checked.models.map((model) => ({ ...model, cards: [] }))
+    : checked.models;
+  const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ hands }) => hands);
   return { checked, models, sheets: makeSheets(checked.workspace.plant, printed) };
 }
 
@@ -143,11 +144,11 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
   const posting = (revision: string, code: string): Posting => ({ revision, status: 'draft', date: on, code });
   const output = printAll(
     {
-      models: compiled.models.map(({ model, cards, findings }) => ({
-        id: model.id,
-        title: model.title,
-        revision: model.revision,
-        cards: cards.map(({ card, code }) => ({ card, posting: posting(model.revision, code) })),
+      models: compiled.models.map(({ id, title, revision, cards, findings }) => ({
+        id,
+        title,
+        revision,
+        cards: cards.map(({ card, code }) => ({ card, posting: posting(revision, code) })),
         findings: shown(findings),
       })),
       sheets: compiled.sheets.map((sheet) => ({ sheet, posting: posting('', sheetCode(sheet)) })),

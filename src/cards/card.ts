@@ -151,6 +151,8 @@ export interface Card extends CardBody {
   readonly decides: Name;
   /** Notes in the engineer's or the plant's own words. */
   readonly notes: readonly Name[];
+  /** Cautions that somebody lets stand. */
+  readonly permits: readonly Line[];
 }
 
 /** What a station's own file makes of a model. */

@@ -92,6 +92,7 @@ export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
     { role: say('tool.machine'), name: machineName(desk, id) },
     { role: say('tool.fixture'), name: fixtureName(desk, id) },
     { role: say('tool.program'), name: desk.name(setup.program) },
+    ...(setup.cycle ? [{ role: say('tool.cycle'), name: desk.figure(setup.cycle) }] : []),
     {
       role: say('tool.cutter'),
       name: { kind: 'series', items: [...cutters].map((cutter) => cutterName(desk, cutter)) },
@@ -172,3 +173,17 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
 export const machiningChecks = (desk: Desk): readonly Check[] => [
   byEye(desk, say('machining.check.holes-edges'), desk.gauge('hole').name),
 ];
+
+/** The shape of the top as drawn: widths of its zones, from the edge inward. */
+export function carveTable(desk: Desk): readonly Table[] {
+  const { carve } = desk.subject.spec;
+  const zones = (['land', 'recurve', 'bevel'] as const).filter((zone) => carve[zone] !== undefined);
+  if (zones.length === 0) return [];
+  return [
+    {
+      title: say(`machining.carve-${desk.use(carve.kind)}`),
+      columns: zones.map((zone) => say(`column.${zone}`)),
+      rows: [zones.map((zone) => desk.figure(carve[zone]!))],
+    },
+  ];
+}

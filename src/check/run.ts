@@ -1,24 +1,34 @@
 /** Runs the checks over the facts of one model and turns their faults into findings with places. */
-import type { Facts } from '../facts/facts.ts';
 import { placeOf as placeOfMap } from '../facts/placed.ts';
-import type { Subject } from '../facts/subject.ts';
 import type { Finding, Place } from '../findings/finding.ts';
-import type { Check, Fault } from './check.ts';
-import { placeOf } from './check.ts';
+import type { Bench, Check, Fault, Stage } from './check.ts';
 import { all } from './checks/all.generated.ts';
+import { isUnder, underived } from './underived.ts';
+import { placeOf } from './place.ts';
 
-/** `known`: findings of reading; what is missing because of them is not said again. */
-export function runChecks(subject: Subject, facts: Facts, known: readonly Finding[]): Finding[] {
-  const whole = placeOfMap(subject.spec) ?? { file: '', start: 0, end: 0 };
-  const found = all.flatMap((check: Check) =>
-    check.run(subject, facts).map((fault) => finding(check, fault, facts, whole)),
+/** In the order of their stages; chains before what hangs on them. */
+const checks: readonly Check[] = all;
+const ORDER: readonly Stage[] = ['spec', 'derived', 'card'];
+
+/**
+ * Checks of these stages. `known`: findings made before; what follows from one of them hangs under it and is not said as a
+ * mistake of its own.
+ */
+export function runChecks(bench: Bench, stages: readonly Stage[], known: readonly Finding[]): Finding[] {
+  const whole = placeOfMap(bench.subject.spec) ?? { file: '', start: 0, end: 0 };
+  const found = ORDER.filter((stage) => stages.includes(stage)).flatMap((stage) =>
+    checks
+      .filter((check) => check.stage === stage)
+      .flatMap((check) => check.run(bench).map((fault) => finding(check, fault, bench, whole))),
   );
   const about = [...known, ...found].filter(({ severity }) => severity === 'error').flatMap((one) => one.about);
-  return [...underived(subject, facts, about, whole), ...found];
+  const gaps = stages.includes('derived') ? underived(bench.subject, bench.facts, about, whole) : [];
+  return [...gaps, ...found];
 }
 
-function finding(check: Check, fault: Fault, facts: Facts, whole: Place): Finding {
-  const line = placeOf(facts, fault.at) ?? whole;
+function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Finding {
+  const { facts } = bench;
+  const line = fault.place ?? placeOf(facts, fault.at) ?? whole;
   const place = fault.within
     ? { ...line, start: line.start + fault.within[0], end: line.start + fault.within[1] }
     : line;
@@ -26,70 +36,46 @@ function finding(check: Check, fault: Fault, facts: Facts, whole: Place): Findin
     const other = placeOf(facts, at);
     return other ? [{ place: other, text }] : [];
   });
+  const { id, severity, why } = check;
+  const concerned = [fault.at, ...fault.against.map(({ at }) => at)];
   return {
-    id: check.id,
-    severity: check.severity,
+    id,
+    severity,
     place,
     what: fault.what,
-    why: check.why,
+    why,
     mend: fault.mend,
     notes,
-    about: [fault.at],
+    about: concerned.filter((at) => at === fault.at || facts.fact(at)?.origin.kind === 'given'),
+    from: [...upstream(bench, concerned), ...(fault.hangsOn ?? [])],
   };
 }
 
-/** Facts that cannot be derived although nobody has said why: something is not given, or numbers lead back to themselves. */
-function underived(subject: Subject, facts: Facts, about: readonly string[], whole: Place): Finding[] {
-  const gaps = new Map<string, Finding>();
-  for (const fact of facts.all()) {
-    if (fact.state.ok) continue;
-    const { missing, ring } = fact.state;
-    if (ring) {
-      const key = `ring ${[...ring].toSorted().join(' ')}`;
-      const names = ring.map((id) => facts.fact(id)?.label ?? id).join(' → ');
-      const place = placeOf(facts, ring[0]!) ?? whole;
-      if (!gaps.has(key))
-        gaps.set(key, gap('ring-of-numbers', ring[0]!, place, `These numbers wait for each other: ${names}.`));
-      continue;
-    }
-    const unexplained = missing.filter((id) => !about.some((known) => isUnder(id, known) || isUnder(known, id)));
-    for (const id of unexplained) {
-      const what = `"${fact.label}" cannot be computed: ${id} is not given.`;
-      const place = nearestMap(subject, id) ?? placeOf(facts, fact.id) ?? whole;
-      if (!gaps.has(id)) gaps.set(id, gap('number-not-derivable', id, place, what));
-    }
-  }
-  return [...gaps.values()];
-}
-
-const isUnder = (id: string, above: string): boolean => id === above || id.startsWith(`${above}.`);
-
-/** Where something that is not given belongs: the innermost map on the way to it that is there. */
-function nearestMap({ spec, plant }: Subject, id: string): Place | undefined {
-  const parts = id.split('.');
-  const path = parts[0] === 'plant' ? parts.slice(1) : parts;
-  let at: unknown = parts[0] === 'plant' ? plant : spec;
-  let place: Place | undefined;
-  for (const part of path) {
-    if (typeof at !== 'object' || at === null || !Object.hasOwn(at, part)) break;
-    at = (at as Record<string, unknown>)[part];
-    if (typeof at === 'object' && at !== null) place = placeOfMap(at) ?? place;
-  }
-  return place;
-}
-
-function gap(kind: 'ring-of-numbers' | 'number-not-derivable', id: string, place: Place, what: string): Finding {
-  return {
-    id: kind,
-    severity: 'error',
-    place,
-    what,
-    why: 'A card would have a gap where this number belongs.',
-    mend:
-      kind === 'ring-of-numbers'
-        ? 'Give one of them, so that the others have something to start from.'
-        : 'Give what is missing, in the model, the file it is based on, or the plant.',
-    notes: [],
-    about: [id],
+/** These facts and everything they were computed from. */
+function upstream({ facts }: Bench, ids: readonly string[]): readonly string[] {
+  const seen = new Set<string>();
+  const visit = (id: string): void => {
+    if (seen.has(id)) return;
+    seen.add(id);
+    facts.fact(id)?.inputs.forEach(visit);
   };
+  ids.forEach(visit);
+  return [...seen];
 }
+
+/** Errors that follow from an error before them hang under it: one mistake, one finding at the top. */
+export function hang(findings: readonly Finding[]): Finding[] {
+  const top: { finding: Finding; follows: Finding[] }[] = [];
+  for (const finding of findings) {
+    const cause =
+      finding.severity === 'error'
+        ? top.find((one) => one.finding.severity === 'error' && leadsTo(one.finding, finding))
+        : undefined;
+    if (cause) cause.follows.push(finding);
+    else top.push({ finding, follows: [] });
+  }
+  return top.map(({ finding, follows }) => (follows.length === 0 ? finding : { ...finding, follows }));
+}
+
+const leadsTo = (cause: Finding, finding: Finding): boolean =>
+  cause.about.some((id) => (finding.from ?? []).some((from) => isUnder(from, id)));

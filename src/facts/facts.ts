@@ -67,6 +67,12 @@ export interface Facts {
   fact(id: string): Fact | undefined;
   /** Runs a reader; what it read is returned with its value, or what was missing. */
   read<T>(reader: (use: Use) => T): Reading<T>;
+  /** The value of a leaf for a look at its form alone: no record of a use. */
+  peek<T>(leaf: Leaf<T>): T;
+  /** Lists a leaf among the facts, so that a finding can stand at it; no record of a use. */
+  note(leaf: Leaf<unknown>): void;
+  /** Every fact a check or a card has read, and all they came from. */
+  consulted(): ReadonlySet<string>;
   /** Whether a derivation of that id exists for this model. */
   has: (id: string) => id is keyof DerivedFacts;
   /** Computes everything there is and lists it in the order of the derivations, leaves after. */
@@ -90,10 +96,13 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
     }
     record.add(leaf.id);
     const value = Leaf.open(leaf);
-    if (!known.has(leaf.id)) {
-      known.set(leaf.id, { id: leaf.id, label: leaf.id, origin: leaf.writing, inputs: [], state: { ok: true, value } });
-    }
+    list(leaf, value);
     return value;
+  }
+
+  function list(leaf: Leaf<unknown>, value: unknown): void {
+    if (known.has(leaf.id)) return;
+    known.set(leaf.id, { id: leaf.id, label: leaf.id, origin: leaf.writing, inputs: [], state: { ok: true, value } });
   }
 
   function askFact(id: string, record: Set<string>): unknown {
@@ -146,9 +155,32 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
     return fact;
   }
 
+  const consulted = new Set<string>();
+
+  /** Reads from outside: a check, a card. What it looked at counts as used. */
+  function consult<T>(reader: (use: Use) => T): Reading<T> {
+    const reading = read(reader);
+    for (const id of reading.inputs) consulted.add(id);
+    return reading;
+  }
+
+  function upstream(ids: Iterable<string>): ReadonlySet<string> {
+    const seen = new Set<string>();
+    const visit = (id: string): void => {
+      if (seen.has(id)) return;
+      seen.add(id);
+      compute(id)?.inputs.forEach(visit);
+    };
+    for (const id of ids) visit(id);
+    return seen;
+  }
+
   return {
     fact: compute,
-    read,
+    read: consult,
+    peek: (leaf) => Leaf.open(leaf),
+    note: (leaf) => list(leaf, Leaf.open(leaf)),
+    consulted: () => upstream(consulted),
     has: (id): id is keyof DerivedFacts => byId.has(id),
     all() {
       const derived = [...byId.keys()].map((id) => compute(id)!);

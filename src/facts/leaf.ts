@@ -15,18 +15,28 @@ export type Writing =
 /** How sure a published value is: read in the text, computed again, only remembered, or in dispute between sources. */
 export type Certainty = 'seen' | 'recomputed' | 'seen+recomputed' | 'memory' | 'memory+recomputed' | 'unverified';
 
+/** What the schema asks of a leaf beyond its form. */
+export interface Asked {
+  /** It names a row of this table. */
+  readonly refers?: string;
+  /** Outside of this, in base units, it was hardly meant: a slip of a digit or a unit. */
+  readonly plausible?: { readonly low: number; readonly high: number; readonly text: string };
+}
+
 export class Leaf<T> {
   /** Permanent name: the path in its file, `plant.` or `published.` before it where it is not the model's own. */
   readonly id: string;
   /** As written. */
   readonly text: string;
   readonly writing: Writing;
+  readonly asked: Asked;
   readonly #value: T;
 
-  constructor(id: string, text: string, writing: Writing, value: T) {
+  constructor(id: string, text: string, writing: Writing, value: T, asked: Asked = {}) {
     this.id = id;
     this.text = text;
     this.writing = writing;
+    this.asked = asked;
     this.#value = value;
   }
 

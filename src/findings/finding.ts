@@ -31,4 +31,8 @@ export interface Finding {
   readonly notes: readonly Note[];
   /** Ids of the facts that are missing or wrong because of it: findings that follow from those hang under this one. */
   readonly about: readonly string[];
+  /** Ids of the facts it was found in and of all they came from. */
+  readonly from?: readonly string[];
+  /** Errors that follow from this one. */
+  readonly follows?: readonly Finding[];
 }

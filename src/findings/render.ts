@@ -32,6 +32,8 @@ export interface RenderedFinding {
   readonly why: string;
   readonly mend: string;
   readonly notes: readonly RenderedNote[];
+  /** Errors that follow from this one. */
+  readonly follows: readonly RenderedFinding[];
 }
 
 export function renderFinding(finding: Finding, texts: ReadonlyMap<string, string>): RenderedFinding {
@@ -49,6 +51,7 @@ export function renderFinding(finding: Finding, texts: ReadonlyMap<string, strin
     why,
     mend,
     notes: notes.map((note) => ({ where: where(note.place, texts), text: note.text })),
+    follows: (finding.follows ?? []).map((one) => renderFinding(one, texts)),
   };
 }
 
@@ -84,6 +87,7 @@ export function findingText(finding: RenderedFinding): string {
     `  Why: ${finding.why}`,
     `  Mend: ${finding.mend}`,
     ...finding.notes.map((note) => `  See ${note.where}: ${note.text}`),
+    ...finding.follows.map((one) => `  Follows from it: ${one.where} ${one.id}: ${one.what}`),
   ];
   return lines.join('\n');
 }

@@ -53,6 +53,7 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
       rows: rows.map((row) => row.map((cell) => talk.html(cell))),
     })),
     notes: card.notes.map((note) => note.text),
+    permits: card.permits.map((line) => talk.html(line)),
     signOff: card.signOff.map((line) => talk.html(line)),
   };
 }

@@ -28,6 +28,8 @@ export interface SchemaNode {
   readonly whole?: boolean;
   /** It names a row of this table. */
   readonly refers?: string;
+  /** A range, with its unit, outside of which a number was hardly meant. */
+  readonly plausible?: string;
 }
 
 export interface Schema {
@@ -38,7 +40,7 @@ export interface Schema {
 export function loadSchema(bytes: Uint8Array): Schema {
   const root = JSON.parse(new TextDecoder().decode(bytes)) as Schema['root'];
   const ajv = new Ajv2020({ allErrors: true, verbose: true, strict: true, strictTypes: false, strictRequired: false });
-  ajv.addVocabulary(['quantity', 'positive', 'limits', 'whole', 'refers']);
+  ajv.addVocabulary(['quantity', 'positive', 'limits', 'whole', 'refers', 'plausible']);
   return { root, validate: ajv.compile(root) };
 }
 

@@ -39,7 +39,7 @@ describe('the cards on paper, read back', () => {
   test('one PDF a model in route order, one a station over all models, one a card, one a station sheet', () => {
     const names = [...paper.keys()];
     for (const { card } of cards) expect(names).toContain(fileOf(card));
-    for (const { model } of compiled.models) expect(names).toContain(`models/${model.id}/${model.id}.pdf`);
+    for (const { id } of compiled.models) expect(names).toContain(`models/${id}/${id}.pdf`);
     for (const { station } of compiled.sheets) {
       expect(names).toContain(`stations/${station.id}/${station.id}.pdf`);
       expect(names).toContain(`stations/${station.id}/sheet.pdf`);
@@ -61,8 +61,8 @@ describe('the cards on paper, read back', () => {
   });
 
   test('the PDF of a model holds all its cards in route order', async () => {
-    for (const { model, cards: made } of compiled.models) {
-      const { pages } = await readPdf(paper.get(`models/${model.id}/${model.id}.pdf`)!);
+    for (const { id, cards: made } of compiled.models) {
+      const { pages } = await readPdf(paper.get(`models/${id}/${id}.pdf`)!);
       const all = folded(pages.join(' '));
       const at = made.map(({ code }) => all.indexOf(folded(code)));
       expect(at.every((index) => index >= 0)).toBe(true);

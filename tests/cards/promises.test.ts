@@ -6,11 +6,11 @@ import type { Quantity } from '../../src/units/quantity.ts';
 import { compileDemo } from './demo.ts';
 
 const compiled = compileDemo();
-const cards = compiled.models.flatMap(({ model, cards: made }) =>
+const cards = compiled.models.flatMap(({ hands, cards: made }) =>
   made.map(({ card, code }) => ({
     card,
     code,
-    facts: model.hands.find(({ subject }) => subject.hand === card.key.hand)!.facts,
+    facts: hands.find(({ subject }) => subject.hand === card.key.hand)!.facts,
   })),
 );
 
@@ -36,8 +36,8 @@ describe('the demo catalogue', () => {
   test('has no findings, and a card for every station of every route', () => {
     expect(compiled.checked.findings).toEqual([]);
     for (const { findings } of compiled.models) expect(findings).toEqual([]);
-    const routes = compiled.models.map(({ model, cards: made }) => [
-      model.id,
+    const routes = compiled.models.map(({ id, cards: made }) => [
+      id,
       made.filter(({ card }) => card.key.hand === 'right').map(({ card }) => card.key.station),
     ]);
     const before = ['conditioning', 'jointing', 'edge-gluing', 'planing', 'picking', 'rough-sawing', 'sizing'];

@@ -57,6 +57,7 @@ test('check --json: the shape others rely on', async () => {
     cautions: 0,
     findings: [
       {
+        model: 'tarn',
         id: 'removal-too-small',
         severity: 'error',
         file: tarn,
@@ -74,6 +75,7 @@ test('check --json: the shape others rely on', async () => {
             text: expect.any(String) as string,
           },
         ],
+        follows: [],
       },
     ],
   });

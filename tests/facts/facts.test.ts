@@ -110,7 +110,11 @@ describe('numbers that wait for each other', () => {
   });
 
   test('are one finding, from wherever they are met', () => {
-    const found = runChecks(sampleSubject(), ring(), []).filter(({ id }) => id === 'ring-of-numbers');
+    const found = runChecks(
+      { subject: sampleSubject(), facts: ring(), others: [], on: '2026-11-25', seen: [] },
+      ['derived'],
+      [],
+    ).filter(({ id }) => id === 'ring-of-numbers');
     expect(found.map(({ what }) => what)).toEqual(['These numbers wait for each other: the a → the b → the c.']);
   });
 

@@ -182,6 +182,7 @@ export function richCard(change: Partial<Card> = {}): Card {
         rows: Array.from({ length: 40 }, (_, i) => [literal(String(i + 1)), capLimits, name(`lot ${i + 1}`)]),
       },
     ],
+    permits: [],
     notes: [name('The pair stays together: same order, same face up.')],
     signOff: [line('fixture.signed-first'), line('fixture.signed-marks')],
     ...change,
@@ -237,6 +238,7 @@ export const finding: RenderedFinding = {
   what: 'Machined 49.40 leaves less than white needs.',
   why: 'The sander would go through.',
   mend: 'Raise machined, or lower white.',
+  permits: [],
   notes: [{ where: 'models/tarn.yaml:15:9', text: 'white is given here' }],
 };
 

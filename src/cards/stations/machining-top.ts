@@ -2,6 +2,7 @@
 import { cautions, key, one, thicknessCheck } from '../common.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
 import {
+  carveTable,
   cutTitle,
   cuttingSteps,
   depthChecks,
@@ -31,7 +32,7 @@ const station: Station = {
     whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved')],
     cautions: cautions(desk, 'first-cut', 'rotating', 'vacuum', 'metal', 'stopped', 'lockout'),
     drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
-    tables: depthTable(desk, 'top'),
+    tables: [...depthTable(desk, 'top'), ...carveTable(desk)],
     signOff: [say('sign.program')],
   }),
   sheet: {

@@ -62,6 +62,7 @@ const station: Station = {
         {
           title: say('sign-off.neck'),
           columns: [
+            say('column.frets'),
             say('column.fret'),
             say('column.from-nut'),
             say('column.from-bridge'),
@@ -70,6 +71,7 @@ const station: Station = {
           ],
           rows: [
             [
+              desk.figure(spec.neck.frets),
               { kind: 'literal', of: 'fret', text: String(desk.use(spec.neck['joint-fret']).value) },
               desk.figure(`fret.${desk.use(spec.neck['joint-fret']).value}.from-nut`, { decimals: 2 }),
               desk.figure('neck.joint-line', { decimals: 2 }),

@@ -9,9 +9,16 @@ import { sayPoint, sentence } from '../say.ts';
 
 const check: Check = {
   id: 'cavity-not-drawable',
+  stage: 'derived',
   severity: 'error',
   why: 'A cavity that cannot be drawn is missing from the cards, and whatever is checked against it is not checked.',
-  run: (subject, facts) => namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, id)),
+  mend: 'Draw its shape in one sweep that does not cross itself.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'shape: { kind: rectangle, length: 62, width: 70 }',
+    fails: 'shape: { kind: path, path: M -30 -30 L 30 30 L 30 -30 L -30 30 Z }',
+  },
+  run: ({ subject, facts }) => namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, id)),
 };
 export default check;
 

@@ -9,9 +9,16 @@ import { halfOf, say, sayCauses, saySpread } from '../say.ts';
 
 const check: Check = {
   id: 'depth-not-held',
+  stage: 'derived',
   severity: 'error',
   why: 'Set up right and cut right, some bodies would still come out with the cavity too deep or too shallow: through the top, or too thick for the part that goes in.',
-  run: (subject, facts) => [
+  mend: 'Widen the limits, draw in what goes into the distance, or let the set-up face or touch off what it is measured from.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'depth: 19.0 ±0.2',
+    fails: 'depth: 19.0 ±0.1',
+  },
+  run: ({ subject, facts }) => [
     ...namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, 'cavity', id)),
     ...namesOf(subject.spec.holes).flatMap((id) => fault(subject, facts, 'hole', id)),
   ],

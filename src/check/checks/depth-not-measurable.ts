@@ -8,9 +8,16 @@ import { say } from '../say.ts';
 
 const check: Check = {
   id: 'depth-not-measurable',
+  stage: 'derived',
   severity: 'error',
   why: 'No reading at the machine would prove the depth: whatever the gauge shows, the rest of the way may spoil it.',
-  run: ({ spec }, facts) => [
+  mend: 'Widen the limits, or measure from a surface nearer to what the depth must hold.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'from: cap-face\n    depth: 19.0 ±0.2',
+    fails: 'from: machined-top\n    depth: 19.0 ±0.1',
+  },
+  run: ({ subject: { spec }, facts }) => [
     ...namesOf(spec.cavities).flatMap((id) => fault(spec, facts, 'cavity', id)),
     ...namesOf(spec.holes).flatMap((id) => fault(spec, facts, 'hole', id)),
   ],

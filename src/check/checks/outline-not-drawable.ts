@@ -6,9 +6,16 @@ import { sayPoint, sentence } from '../say.ts';
 
 const check: Check = {
   id: 'outline-not-drawable',
+  stage: 'derived',
   severity: 'error',
   why: 'Saw lines, blank and drawings follow the outline: one that cannot be drawn, or crosses itself, cannot be sawn.',
-  run: ({ hand }, facts) => {
+  mend: 'Draw the outline in one sweep round the body.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'M -90 -200 L 90 -200 A 60',
+    fails: 'M -90 -200 L 90 260 A 60',
+  },
+  run: ({ subject: { hand }, facts }) => {
     const outline = look(facts, (use) => use.fact('outline.drawn'));
     if (!outline) return [];
     if (!outline.ok) {

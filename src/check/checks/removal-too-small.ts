@@ -7,9 +7,16 @@ import { say } from '../say.ts';
 
 const check: Check = {
   id: 'removal-too-small',
+  stage: 'derived',
   severity: 'error',
   why: 'Where the thinnest piece meets the thickest setting the cutter or belt finds nothing to cut: bow, marks and tear-out of the stage before stay in the wood.',
-  run: (subject, facts) => {
+  mend: 'Make the stage before thicker, the stage after thinner, or draw their limits in.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'machined: { crown: 49.60 ±0.12 }',
+    fails: 'machined: { crown: 49.40 ±0.12 }',
+  },
+  run: ({ subject, facts }) => {
     const { spec } = subject;
     const parts = partsOf(spec).flatMap((part) => [
       fault(facts, `removal.part.${part}.planed`, `thickness.part.${part}.rough`, `thickness.part.${part}.planed`),

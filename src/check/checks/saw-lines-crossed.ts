@@ -5,9 +5,16 @@ import { say } from '../say.ts';
 
 const check: Check = {
   id: 'saw-lines-crossed',
+  stage: 'derived',
   severity: 'error',
   why: 'A second cut outside the first finds no wood to follow, and a blade inside the outline has cut the body.',
-  run: (_, facts) => {
+  mend: 'Put the rough line further out than the trim line.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'rough-line: 6\n',
+    fails: 'rough-line: 2\n',
+  },
+  run: ({ facts }) => {
     const seen = look(facts, (use) => ({ rough: use.fact('saw.rough.distance'), trim: use.fact('saw.trim.distance') }));
     if (!seen || seen.rough.value > seen.trim.value) return [];
     const { rough, trim } = seen;

@@ -6,9 +6,17 @@ import { look } from '../check.ts';
 
 const check: Check = {
   id: 'stage-not-made',
+  stage: 'derived',
   severity: 'caution',
   why: 'The thickness is on nobody’s card: no set-up cuts it.',
-  run: ({ spec }, facts) => {
+  mend: 'Let a set-up make the stage, or take the stage out.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: '    faces: back\n',
+    fails: '',
+    also: ['depth-not-held'],
+  },
+  run: ({ subject: { spec }, facts }) => {
     const stage = present(present(spec.stages)?.body)?.['back-faced'];
     if (!stage || facesBack(spec) || look(facts, (use) => use(stage)) === undefined) return [];
     return [

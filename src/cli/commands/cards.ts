@@ -34,10 +34,10 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 
 async function cards(names: readonly string[], options: Options, io: Io): Promise<number> {
   const host = io.host(options.root);
-  const whole = compileAll(host);
+  const on = options.on ?? host.today();
+  const whole = compileAll(host, on);
   const compiled = part(whole, names, options.station, io);
   if (!compiled) return EXIT.usage;
-  const on = options.on ?? host.today();
   const printed = printCompiled(host, compiled, on);
   const findings = tell(compiled, printed, io);
   if (printed.findings.some((finding) => finding.severity === 'error')) {
@@ -60,7 +60,7 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
     return EXIT.errors;
   }
   const made = compiled.models.reduce((sum, model) => sum + model.cards.length, 0);
-  const stopped = compiled.models.filter((model) => model.findings.some(isError)).map(({ model }) => model.id);
+  const stopped = compiled.models.filter((model) => model.findings.some(isError)).map(({ id }) => id);
   io.out(
     `${counted(made, 'card')} of ${counted(compiled.models.length, 'model')}${published.changed ? '' : ', unchanged'}: open ${published.path}/index.html\n`,
   );
@@ -70,11 +70,7 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
 
 /** The models and the station asked for; the whole where nothing is named. */
 function part(whole: Compiled, names: readonly string[], station: string | undefined, io: Io): Compiled | undefined {
-  const models = pick(
-    names,
-    whole.models.map((one) => ({ ...one, id: one.model.id })),
-    io,
-  );
+  const models = pick(names, whole.models, io);
   if (!models) return undefined;
   const known = whole.sheets.map((sheet) => sheet.station.id);
   if (station !== undefined && !known.includes(station)) {

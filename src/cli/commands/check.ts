@@ -1,6 +1,7 @@
 /** platen check [MODEL…]: findings. */
 import type { Command } from 'commander';
 import { checkAll, isError } from '../../compile.ts';
+import type { Finding } from '../../findings/finding.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import { unique } from '../../findings/unique.ts';
 import { counted } from '../count.ts';
@@ -18,18 +19,19 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function check(names: readonly string[], options: Common & { json?: boolean }, io: Io): number {
-  const checked = checkAll(io.host(options.root));
+  const checked = checkAll(io.host(options.root), options.on);
   const picked = pick(names, checked.models, io);
   if (!picked) return EXIT.usage;
   // Models on one base meet the same mistake of it: said once.
   const findings = unique([...checked.findings, ...picked.flatMap((model) => model.findings)]);
+  const owner = (finding: Finding) => picked.find((model) => model.findings.includes(finding))?.id ?? null;
   const shown = findings.map((finding) => renderFinding(finding, checked.workspace.texts));
   const errors = findings.filter(isError).length;
   if (options.json) {
     const models = picked.map(({ id, revision }) => ({ model: id, revision }));
-    io.out(
-      `${JSON.stringify({ models, errors, cautions: findings.length - errors, findings: shown }, undefined, 2)}\n`,
-    );
+    const owned = shown.map((one, i) => ({ model: owner(findings[i]!), ...one }));
+    const cautions = findings.length - errors;
+    io.out(`${JSON.stringify({ models, errors, cautions, findings: owned }, undefined, 2)}\n`);
   } else {
     for (const finding of shown) io.out(`${findingText(finding)}\n\n`);
     io.out(

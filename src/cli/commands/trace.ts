@@ -26,7 +26,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function trace(name: string, id: string | undefined, options: Options, io: Io): number {
-  const checked = checkAll(io.host(options.root));
+  const checked = checkAll(io.host(options.root), options.on);
   const model = pick([name], checked.models, io)?.[0];
   if (!model) return EXIT.usage;
   const facts = factsOf(model, options.hand ?? 'right');

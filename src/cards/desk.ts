@@ -1,0 +1,74 @@
+/** The desk a station works at while its card is made: facts to figures, and a record of what the card shows. */
+import type { Reading } from '../facts/card-seen.ts';
+import type { Facts, Use } from '../facts/facts.ts';
+import type { Leaf } from '../facts/leaf.ts';
+import { partsOf } from '../facts/parts.ts';
+import { namesOf, row, wanted } from '../facts/row.ts';
+import type { Subject } from '../facts/subject.ts';
+import { findUnit } from '../units/unit.ts';
+import type { CardKey, Limits, Name } from './card.ts';
+import type { Gauge, Ref } from './figures.ts';
+import { figure, limits, valueOf } from './figures.ts';
+import type { Desk, RouteOf, Station, StationRow } from './station.ts';
+import { all } from './stations/all.generated.ts';
+
+/** The plant's route, less what this model has no need of. */
+export function stationsOf({ spec, plant }: Subject, facts: Facts): Station[] {
+  const route = readRoute(spec, facts);
+  const order = facts.read((use) => wanted(plant.route, 'plant.route').map((station) => use(station)));
+  return (order.ok ? order.value : []).flatMap((id) => all.filter((station) => station.id === id && station.on(route)));
+}
+
+function readRoute(spec: Subject['spec'], facts: Facts): RouteOf {
+  const parts = partsOf(spec);
+  const pieces = facts.read((use) =>
+    Object.fromEntries(parts.map((part) => [part, use.fact(`blank.${part}.pieces`).value])),
+  );
+  return { parts, setups: namesOf(spec.setups), pieces: pieces.ok ? pieces.value : {} };
+}
+
+export function keyOf(station: string, { spec, hand }: Subject, use: Use): CardKey {
+  return { model: use(spec.model), hand, finishes: spec.finishes.map((finish) => use(finish)), station };
+}
+
+export function deskAt(station: Station, subject: Subject, facts: Facts, use: Use, readings: Reading[]): Desk {
+  const { plant, spec } = subject;
+  const at: StationRow = row(plant.stations, station.id, 'plant.stations');
+  const name = (leaf: Leaf<string>): Name => ({ kind: 'name', text: use(leaf), fact: leaf.id });
+  const gaugeLeaf = (role: string) => wanted(at.gauges?.[role], `plant.stations.${station.id}.gauges.${role}`);
+  const gauge = (role: string): Gauge => {
+    const { title, unit, resolution } = row(plant.gauges, use(gaugeLeaf(role)), 'plant.gauges');
+    return { name: name(title), unit: findUnit(use(unit))?.id ?? use(unit), step: use(resolution).value };
+  };
+  return {
+    subject,
+    use,
+    has: facts.has,
+    route: readRoute(spec, facts),
+    station: station.id,
+    row: at,
+    name,
+    gauge,
+    machine: () =>
+      name(
+        row(plant.machines, use(wanted(at.machine, `plant.stations.${station.id}.machine`)), 'plant.machines').title,
+      ),
+    figure: (ref, style) => figure(use, ref, style),
+    limits: (ref, role) => {
+      const read = limits(use, ref, gauge(role));
+      const reading = { fact: valueOf(use, ref).id, gauge: gaugeLeaf(role).id };
+      readings.push(read.ok ? { ...reading, counts: read.counts } : { ...reading, counts: 0, why: read.why });
+      return read.ok ? read.limits : unreadable(use, ref);
+    },
+  };
+}
+
+/** Stands in a card that will not be printed: a check says so. */
+const unreadable = (use: Use, ref: Ref): Limits => ({
+  kind: 'limits',
+  fact: valueOf(use, ref).id,
+  low: '',
+  high: '',
+  target: '',
+  unit: '',
+});

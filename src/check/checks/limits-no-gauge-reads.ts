@@ -1,0 +1,46 @@
+/** Every number with limits has a gauge that can be read against them. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import type { Reading } from '../../facts/card-seen.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import { say } from '../say.ts';
+
+/** Fewer steps than this inside the limits, and the gauge says nothing about a piece; common practice, no source. */
+const LEAST_COUNTS = 4;
+
+const check: Check = {
+  id: 'limits-no-gauge-reads',
+  stage: 'card',
+  severity: 'error',
+  why: 'A gauge that shows two or three steps between in and out passes bad pieces and stops good ones.',
+  mend: 'Name a finer gauge for this check, or widen the limits.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.01 mm }',
+    fails: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.1 mm }',
+  },
+  run: (bench) => bench.seen.flatMap(({ readings }) => readings.flatMap((reading) => fault(bench, reading))),
+};
+export default check;
+
+function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading): Fault[] {
+  if (counts >= LEAST_COUNTS && why === undefined) return [];
+  const q = look(facts, () => facts.fact(fact)?.state);
+  const value = q?.ok ? (q.value as Quantity) : undefined;
+  const range =
+    value?.low === undefined || value.high === undefined
+      ? 'no limits'
+      : `${say(value, value.low)} to ${say(value, value.high)}`;
+  const named = facts.fact(gauge)?.state;
+  return [
+    {
+      at: gauge,
+      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${fact} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${LEAST_COUNTS}`}.`,
+      mend: 'Name a finer gauge for this check, or widen the limits.',
+      against: [
+        { at: fact, text: 'the limits' },
+        ...(named?.ok ? [{ at: `plant.gauges.${String(named.value)}.resolution`, text: 'its smallest step' }] : []),
+      ],
+    },
+  ];
+}

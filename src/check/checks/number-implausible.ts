@@ -1,0 +1,30 @@
+/** A number far from anything made here is asked about. */
+import { formatQuantity } from '../../units/format.ts';
+import type { Check } from '../check.ts';
+import { inOtherUnit, plausibles } from '../plausible.ts';
+
+const check: Check = {
+  id: 'number-implausible',
+  stage: 'spec',
+  severity: 'caution',
+  why: 'A slipped digit reads like any other number until a cutter follows it.',
+  mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
+  example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 6440,' },
+  run: ({ subject, facts }) =>
+    plausibles(subject.spec).flatMap((leaf) => {
+      const q = facts.peek(leaf);
+      const { low, high, text } = leaf.asked.plausible!;
+      // What fits in the other unit is asked about by the check of that.
+      if ((q.value >= low && q.value <= high) || inOtherUnit(q, { low, high })) return [];
+      facts.note(leaf);
+      return [
+        {
+          at: leaf.id,
+          what: `${formatQuantity(q)} is outside of what is made here: ${text}.`,
+          mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
+          against: [],
+        },
+      ];
+    }),
+};
+export default check;

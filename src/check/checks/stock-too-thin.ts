@@ -1,0 +1,50 @@
+/** The board, at the thinnest the supplier delivers it, carries the part through to its last stage. */
+import { partsOf } from '../../facts/parts.ts';
+import type { Part } from '../../facts/parts.ts';
+import { row } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'stock-too-thin',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Boards at the thin end of a delivery would come off the planer with a rough face, or too thin.',
+  mend: 'Pick thicker stock, or give the part less to lose.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'rough: 1-1/2 in, least-thickness: 1-1/2 in',
+    fails: 'rough: 1-1/2 in, least-thickness: 36.5',
+  },
+  run: (bench) => partsOf(bench.subject.spec).flatMap((part) => fault(bench, part)),
+};
+export default check;
+
+function fault({ subject: { spec, plant }, facts }: Bench, part: Part): Fault[] {
+  const seen = look(facts, (use) => {
+    const stock = row(plant.stock, use(spec.timber[part]!.stock), 'plant.stock');
+    return {
+      rowId: stock['least-thickness'].id,
+      least: use(stock['least-thickness']),
+      planed: use.fact(`thickness.part.${part}.planed`),
+      removal: use.fact(`least-removal.part.${part}.planed`),
+    };
+  });
+  if (!seen) return [];
+  const { rowId, least, planed, removal } = seen;
+  const thickest = planed.high ?? planed.value;
+  const needed = thickest + removal.value;
+  if (least.value >= needed) return [];
+  return [
+    {
+      at: `timber.${part}.stock`,
+      what: `The ${part} needs ${say(planed, needed)} of rough board (${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up), and this one is delivered down to ${say(planed, least.value)}.`,
+      mend: `Name stock of at least ${say(planed, needed)}.`,
+      against: [
+        { at: rowId, text: 'the thinnest delivered' },
+        { at: `thickness.part.${part}.planed`, text: 'what the planed thickness follows from' },
+      ],
+    },
+  ];
+}

@@ -1,0 +1,62 @@
+/** Facts that cannot be derived although nobody has said why. */
+import type { Facts } from '../facts/facts.ts';
+import { placeOf as placeOfMap } from '../facts/placed.ts';
+import type { Subject } from '../facts/subject.ts';
+import type { Finding, Place } from '../findings/finding.ts';
+import { placeOf } from './place.ts';
+
+/** Something is not given, or numbers lead back to themselves. `about`: what other findings have said already. */
+export function underived(subject: Subject, facts: Facts, about: readonly string[], whole: Place): Finding[] {
+  const gaps = new Map<string, Finding>();
+  for (const fact of facts.all()) {
+    if (fact.state.ok) continue;
+    const { missing, ring } = fact.state;
+    if (ring) {
+      const key = `ring ${[...ring].toSorted().join(' ')}`;
+      const names = ring.map((id) => facts.fact(id)?.label ?? id).join(' → ');
+      const place = placeOf(facts, ring[0]!) ?? whole;
+      if (!gaps.has(key))
+        gaps.set(key, gap('ring-of-numbers', ring[0]!, place, `These numbers wait for each other: ${names}.`));
+      continue;
+    }
+    const unexplained = missing.filter((id) => !about.some((known) => isUnder(id, known) || isUnder(known, id)));
+    for (const id of unexplained) {
+      const what = `"${fact.label}" cannot be computed: ${id} is not given.`;
+      const place = nearestMap(subject, id) ?? placeOf(facts, fact.id) ?? whole;
+      if (!gaps.has(id)) gaps.set(id, gap('number-not-derivable', id, place, what));
+    }
+  }
+  return [...gaps.values()];
+}
+
+export const isUnder = (id: string, above: string): boolean => id === above || id.startsWith(`${above}.`);
+
+/** Where something that is not given belongs: the innermost map on the way to it that is there. */
+function nearestMap({ spec, plant }: Subject, id: string): Place | undefined {
+  const parts = id.split('.');
+  const path = parts[0] === 'plant' ? parts.slice(1) : parts;
+  let at: unknown = parts[0] === 'plant' ? plant : spec;
+  let place: Place | undefined;
+  for (const part of path) {
+    if (typeof at !== 'object' || at === null || !Object.hasOwn(at, part)) break;
+    at = (at as Record<string, unknown>)[part];
+    if (typeof at === 'object' && at !== null) place = placeOfMap(at) ?? place;
+  }
+  return place;
+}
+
+function gap(kind: 'ring-of-numbers' | 'number-not-derivable', id: string, place: Place, what: string): Finding {
+  return {
+    id: kind,
+    severity: 'error',
+    place,
+    what,
+    why: 'A card would have a gap where this number belongs.',
+    mend:
+      kind === 'ring-of-numbers'
+        ? 'Give one of them, so that the others have something to start from.'
+        : 'Give what is missing, in the model, the file it is based on, or the plant.',
+    notes: [],
+    about: [id],
+  };
+}
