@@ -81,9 +81,10 @@ function checkModel(
   on: string,
 ): CheckedModel {
   const hands = derived[index]!;
-  const others = derived.filter((_, i) => i !== index).flatMap((one) => one.map(({ subject }) => subject));
+  const all = derived.flat().map(({ subject }) => subject);
   const known = [...workspace.findings, ...read];
   const made = hands.map(({ subject, facts }): Made & { found: readonly Finding[] } => {
+    const others = all.filter((other) => other !== subject);
     const bench = { subject, facts, others, on, seen: [] };
     const found = runChecks(bench, ['spec', 'derived'], known);
     if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };

@@ -64,11 +64,14 @@ describe('what may import what', () => {
     cards: ['units', 'geometry', 'findings', 'facts'],
     print: ['units', 'geometry', 'findings'],
     host: [],
-    cli: ['compile.ts', 'findings', 'facts', 'units', 'host'],
+    cli: ['compile.ts', 'start.ts', 'uses.ts', 'findings', 'facts', 'units', 'host'],
     build: [],
     'compile.ts': ['read', 'derive', 'check', 'cards', 'print', 'findings', 'facts', 'assets.ts', 'permits.ts'],
     'assets.ts': ['print', 'findings'],
     'permits.ts': ['facts'],
+    'start.ts': ['compile.ts', 'facts', 'findings', 'starter'],
+    starter: ['units', 'facts'],
+    'uses.ts': ['cards', 'facts', 'findings'],
   };
   const phases = ['read', 'derive', 'check', 'cards', 'print'];
 

@@ -14,7 +14,8 @@ function put(file, text) {
   if (!existsSync(file) || readFileSync(file, 'utf8') !== text) writeFileSync(file, text);
 }
 
-const camel = (name) => name.replace(/-(\w)/g, (_, letter) => letter.toUpperCase());
+// A file may be called as a word of the language is: `new.ts`.
+const camel = (name) => `the-${name}`.replace(/-(\w)/g, (_, letter) => letter.toUpperCase());
 
 for (const folder of folders) {
   const dir = join(root, 'src', folder);

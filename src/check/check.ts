@@ -33,7 +33,7 @@ export interface Example {
 export interface Bench {
   readonly subject: Subject;
   readonly facts: Facts;
-  /** Every hand of every other model, for what must differ between them. */
+  /** Every other hand and model, for what must differ between them. */
   readonly others: readonly Subject[];
   /** YYYY-MM-DD, the day it is checked for. */
   readonly on: string;

@@ -31,7 +31,7 @@ export function memoryHost(
   files: Readonly<Record<string, string | Uint8Array>>,
   options: MemoryOptions = {},
 ): MemoryHost {
-  const store = bytesTree(new Map(Object.entries(files)));
+  const store = new Map(bytesTree(new Map(Object.entries(files))));
   const reads: string[] = [];
   const lists: string[] = [];
   const published = new Map<string, ReadonlyMap<string, Uint8Array>>();
@@ -53,6 +53,13 @@ export function memoryHost(
     shipped,
     shippedList,
     today: () => options.today ?? '2026-01-05',
+    create(path, text) {
+      const inside = insidePath(path);
+      if (inside === undefined) return { failed: `${path} lies outside the workspace.` };
+      if (store.has(inside)) return { failed: `${path} is there already.` };
+      store.set(inside, bytesOf(text));
+      return { created: true };
+    },
     publish(dir, tree) {
       if (!dir.startsWith('/') && insidePath(dir) === undefined)
         return { failed: `The folder ${dir} lies outside the workspace.` };

@@ -45,9 +45,7 @@ function twice({ subject, facts, others }: Bench, leaf: Leaf<string>): Fault[] {
   const own = programsOf(subject);
   const before = own.slice(0, own.indexOf(leaf));
   const elsewhere = others.flatMap((other) => (after(other, subject) ? [] : programsOf(other)));
-  const same = [...before, ...elsewhere].find(
-    (other) => facts.peek(other) === number && other.text !== '' && !sameLine(other, leaf),
-  );
+  const same = [...before, ...elsewhere].find((other) => facts.peek(other) === number);
   if (!same) return [];
   const where = 'place' in same.writing ? same.writing.place.file : '';
   return [
@@ -59,13 +57,6 @@ function twice({ subject, facts, others }: Bench, leaf: Leaf<string>): Fault[] {
     },
   ];
 }
-
-/** Two hands that share a line share the program on purpose. */
-const sameLine = (a: Leaf<string>, b: Leaf<string>): boolean =>
-  'place' in a.writing &&
-  'place' in b.writing &&
-  a.writing.place.file === b.writing.place.file &&
-  a.writing.place.start === b.writing.place.start;
 
 /** One of two that collide is told: the later by name, and of one model the left hand. */
 const after = (other: Subject, subject: Subject): boolean => keyOf(other) > keyOf(subject);

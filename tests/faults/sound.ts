@@ -1,0 +1,52 @@
+/** Sound workspaces to plant faults in: the sample, and each demo model with the whole plant and no other model. */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMap, parseDocument } from 'yaml';
+import { sample } from '../cases/workspace.ts';
+
+export type Files = Readonly<Record<string, string>>;
+
+export interface Sound {
+  readonly name: string;
+  readonly files: Files;
+  /** The model's file, then the file it is based on, and so on: the first that says something wins. */
+  readonly layers: readonly string[];
+}
+
+const root = join(import.meta.dirname, '..', '..');
+
+export const soundSample = (): Sound => soundOf('sample', 'models/tarn.yaml', sample());
+
+/** The demo models by name; each with `models/plant` and `models/base` whole. */
+export function soundDemos(): Sound[] {
+  const all = demoFiles();
+  const models = Object.keys(all).filter((path) => path.split('/').length === 2);
+  const shared = Object.entries(all).filter(([path]) => !models.includes(path));
+  return models.map((file) =>
+    soundOf(file.slice('models/'.length, -'.yaml'.length), file, {
+      ...Object.fromEntries(shared),
+      [file]: all[file]!,
+    }),
+  );
+}
+
+function demoFiles(): Record<string, string> {
+  const files = readdirSync(join(root, 'models'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml'))
+    .map((entry) => join(entry.parentPath, entry.name));
+  const named = files.map((path) => [path.slice(root.length + 1).replaceAll('\\', '/'), readFileSync(path, 'utf8')]);
+  return Object.fromEntries(named.toSorted(([a], [b]) => (a! < b! ? -1 : 1))) as Record<string, string>;
+}
+
+function soundOf(name: string, file: string, files: Record<string, string>): Sound {
+  return { name, files, layers: layersOf(files, file) };
+}
+
+export function layersOf(files: Files, file: string): string[] {
+  const root = parseDocument(files[file] ?? '').contents;
+  const base = isMap(root) ? root.get('based-on') : undefined;
+  return typeof base === 'string' ? [file, ...layersOf(files, `models/${base}.yaml`)] : [file];
+}
+
+export const plantFiles = (files: Files): string[] =>
+  Object.keys(files).filter((path) => path.startsWith('models/plant/'));
