@@ -15,6 +15,7 @@ import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
 import { sheetCode } from './cards/code.ts';
 import { permitted, withoutPermitted } from './permits.ts';
+import { checkKinds } from './check/kinds.ts';
 import { hang, runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
 import type { Facts, Use } from './facts/facts.ts';
@@ -30,6 +31,7 @@ import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
 import type { ModelSource } from './read/model.ts';
+import { mistakeKinds } from './read/mistakes.ts';
 import { readWorkspace } from './read/read.ts';
 import type { Workspace } from './read/read.ts';
 
@@ -157,6 +159,7 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
       paper: general.paper,
       date: on,
       route: general.route,
+      kinds: [...mistakeKinds, ...checkKinds],
       findings: shown(checked.findings),
     },
     assets,

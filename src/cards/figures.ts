@@ -48,26 +48,37 @@ export interface FigureStyle {
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
-  const decimals =
-    typeof ref === 'string' ? (style.decimals ?? Math.min(q.decimals, q.unit === 'in' ? 4 : 3)) : q.decimals;
+  const decimals = typeof ref === 'string' ? computedDecimals(q, style) : q.decimals;
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
   const unit = secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
   return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
 }
 
+/** The style counts in metric units; an inch takes one more for the same fineness. */
+function computedDecimals(q: Quantity, style: FigureStyle): number {
+  const inch = q.unit === 'in';
+  if (style.decimals !== undefined) return style.decimals + (inch ? 1 : 0);
+  return Math.min(q.decimals, inch ? 4 : 3);
+}
+
 function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): string {
+  // A fraction somebody wrote stays the fraction it is.
+  if (unit === q.unit && q.denominator !== undefined) {
+    const { text: fraction, residualNm } = formatFraction(q.value, q.denominator);
+    if (residualNm === 0) return fraction;
+  }
   if (unit === 'in' && style.fraction) {
     const { text: fraction, residualNm } = formatFraction(q.value, 64);
     if (Math.abs(residualNm) <= 10_000) return fraction;
-    return formatNumber(q.value, unit, 3, INCH);
+    return formatNumber(q.value, unit, Math.max(3, unit === q.unit ? decimals : 0), INCH);
   }
   return formatNumber(q.value, unit, q.value === 0 ? 0 : decimals, unit === 'in' && q.value !== 0 ? INCH : {});
 }
 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */
 function secondDecimals(kind: Kind, unit: string, decimals: number): number {
-  if (kind === 'length') return unit === 'in' ? decimals + 1 : Math.max(decimals - 1, 1);
+  if (kind === 'length') return unit === 'in' ? decimals + 1 : Math.min(Math.max(decimals - 1, 1), 2);
   if (kind === 'mass' || kind === 'area' || kind === 'timber-volume') return decimals + 1;
   return decimals;
 }

@@ -47,8 +47,12 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
   const own = cavitiesOf(desk, id);
   const holes = holesOf(desk, id);
   return [
-    ...(faces && cutters?.face
-      ? [say('machining.step.face', { cutter: cutterName(desk, desk.use(cutters.face)) })]
+    ...(cutters?.face
+      ? [
+          say(faces ? 'machining.step.face' : 'machining.step.face-top', {
+            cutter: cutterName(desk, desk.use(cutters.face)),
+          }),
+        ]
       : []),
     ...(cutters?.carve ? [say('machining.step.carve', { cutter: cutterName(desk, desk.use(cutters.carve)) })] : []),
     ...(cutters?.perimeter

@@ -2,31 +2,11 @@
 import type { CardSeen } from '../facts/card-seen.ts';
 import type { Facts, Use } from '../facts/facts.ts';
 import type { Subject } from '../facts/subject.ts';
-import type { Place, Severity } from '../findings/finding.ts';
+import type { Example, Kind, Place } from '../findings/finding.ts';
 
-/** When a check can be made: on what was written, on what follows from it, on what the cards say. */
-export type Stage = 'spec' | 'derived' | 'card';
-
-export interface Check {
-  /** Permanent, in the trade's words. */
-  readonly id: string;
-  readonly stage: Stage;
-  readonly severity: Severity;
-  /** Why it matters on the floor. */
-  readonly why: string;
-  /** How it is mended, in general. */
-  readonly mend: string;
+export interface Check extends Kind {
   readonly example: Example;
   readonly run: (bench: Bench) => readonly Fault[];
-}
-
-/** A place of the sample workspace that passes as it stands, and fails with another text there. Both are run as tests. */
-export interface Example {
-  readonly file: 'models/tarn.yaml' | 'models/plant/plant.yaml' | 'models/base/bolt-on.yaml';
-  readonly passes: string;
-  readonly fails: string;
-  /** Ids of errors that come with it and cannot be had apart. */
-  readonly also?: readonly string[];
 }
 
 /** What a check may look at. */
@@ -37,6 +17,8 @@ export interface Bench {
   readonly others: readonly Subject[];
   /** YYYY-MM-DD, the day it is checked for. */
   readonly on: string;
+  /** Ids of checks whose findings are cautions: what may be permitted. */
+  readonly cautions: readonly string[];
   /** Of checks of stage card: what the cards show. */
   readonly seen: readonly CardSeen[];
 }

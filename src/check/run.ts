@@ -1,20 +1,26 @@
 /** Runs the checks over the facts of one model and turns their faults into findings with places. */
 import { placeOf as placeOfMap } from '../facts/placed.ts';
-import type { Finding, Place } from '../findings/finding.ts';
-import type { Bench, Check, Fault, Stage } from './check.ts';
+import type { Finding, Place, Stage } from '../findings/finding.ts';
+import type { Bench, Check, Fault } from './check.ts';
 import { all } from './checks/all.generated.ts';
 import { isUnder, underived } from './underived.ts';
 import { placeOf } from './place.ts';
 
 /** In the order of their stages; chains before what hangs on them. */
 const checks: readonly Check[] = all;
+const cautions = checks.filter(({ severity }) => severity === 'caution').map(({ id }) => id);
 const ORDER: readonly Stage[] = ['spec', 'derived', 'card'];
 
 /**
  * Checks of these stages. `known`: findings made before; what follows from one of them hangs under it and is not said as a
  * mistake of its own.
  */
-export function runChecks(bench: Bench, stages: readonly Stage[], known: readonly Finding[]): Finding[] {
+export function runChecks(
+  given: Omit<Bench, 'cautions'>,
+  stages: readonly Stage[],
+  known: readonly Finding[],
+): Finding[] {
+  const bench: Bench = { ...given, cautions };
   const whole = placeOfMap(bench.subject.spec) ?? { file: '', start: 0, end: 0 };
   const found = ORDER.filter((stage) => stages.includes(stage)).flatMap((stage) =>
     checks

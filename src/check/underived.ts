@@ -2,7 +2,7 @@
 import type { Facts } from '../facts/facts.ts';
 import { placeOf as placeOfMap } from '../facts/placed.ts';
 import type { Subject } from '../facts/subject.ts';
-import type { Finding, Place } from '../findings/finding.ts';
+import type { Finding, Kind, Place } from '../findings/finding.ts';
 import { placeOf } from './place.ts';
 
 /** Something is not given, or numbers lead back to themselves. `about`: what other findings have said already. */
@@ -45,18 +45,31 @@ function nearestMap({ spec, plant }: Subject, id: string): Place | undefined {
   return place;
 }
 
-function gap(kind: 'ring-of-numbers' | 'number-not-derivable', id: string, place: Place, what: string): Finding {
-  return {
-    id: kind,
-    severity: 'error',
-    place,
-    what,
+const kinds = {
+  'ring-of-numbers': {
+    why: 'Numbers that wait for each other are never computed, and the card would have gaps.',
+    mend: 'Give one of them, so that the others have something to start from.',
+  },
+  'number-not-derivable': {
     why: 'A card would have a gap where this number belongs.',
-    mend:
-      kind === 'ring-of-numbers'
-        ? 'Give one of them, so that the others have something to start from.'
-        : 'Give what is missing, in the model, the file it is based on, or the plant.',
-    notes: [],
-    about: [id],
-  };
-}
+    mend: 'Give what is missing, in the model, the file it is based on, or the plant.',
+  },
+} as const;
+
+/** For the reference page. */
+export const gapKinds: readonly Kind[] = Object.entries(kinds).map(([id, kind]) => ({
+  id,
+  stage: 'derived',
+  severity: 'error',
+  ...kind,
+}));
+
+const gap = (id: keyof typeof kinds, about: string, place: Place, what: string): Finding => ({
+  id,
+  severity: 'error',
+  place,
+  what,
+  ...kinds[id],
+  notes: [],
+  about: [about],
+});

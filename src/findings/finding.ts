@@ -36,3 +36,27 @@ export interface Finding {
   /** Errors that follow from this one. */
   readonly follows?: readonly Finding[];
 }
+
+/** When something can be found: in what was written, in what follows from it, in what the cards say. */
+export type Stage = 'spec' | 'derived' | 'card';
+
+/** A kind of finding, as the reference page shows it. */
+export interface Kind {
+  readonly id: string;
+  readonly stage: Stage;
+  readonly severity: Severity;
+  /** Why it matters on the floor. */
+  readonly why: string;
+  /** How it is mended, in general. */
+  readonly mend: string;
+  readonly example?: Example;
+}
+
+/** A place of the sample workspace that passes as it stands, and fails with another text there. Both are run as tests. */
+export interface Example {
+  readonly file: 'models/tarn.yaml' | 'models/plant/plant.yaml' | 'models/base/bolt-on.yaml';
+  readonly passes: string;
+  readonly fails: string;
+  /** Ids of errors that come with it and cannot be had apart. */
+  readonly also?: readonly string[];
+}

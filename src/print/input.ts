@@ -1,5 +1,6 @@
 /** What printing is given: cards as plain data with what is laid over them, and the files a user may edit. */
 import type { Card, Posting, StationSheet } from '../cards/card.ts';
+import type { Kind } from '../findings/finding.ts';
 import type { Words } from './words.ts';
 
 export type Paper = 'A4' | 'Letter';
@@ -40,6 +41,8 @@ export interface PrintInput {
   readonly date: string;
   /** Ids of the stations in the order of the route. */
   readonly route: readonly string[];
+  /** What can be found, for the reference page. */
+  readonly kinds: readonly Kind[];
   /** Findings that belong to no model. */
   readonly findings: readonly RenderedFinding[];
 }

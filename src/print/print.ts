@@ -11,6 +11,7 @@ import type { Finding } from '../findings/finding.ts';
 import { carriedCss, drawingStyle, linkedCss } from './assets.ts';
 import { cardsJson } from './card-data.ts';
 import { cardView } from './card-view.ts';
+import { referenceView } from './reference-view.ts';
 import { drawOnPage } from './drawing/drawing.ts';
 import { indexView, noValidCardView } from './index-view.ts';
 import {
@@ -87,6 +88,7 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
       printing,
     );
   page('index.html', input.plantName, render('index', indexView(input)), printing);
+  page('checks.html', talk.phrase('reference.title'), render('reference', referenceView(input)), printing);
   put('cards.json', cardsJson(input), printing);
   put('assets/print.css', linkedCss(assets), printing);
   for (const font of assets.fonts) put(`assets/${font.file}`, font.bytes, printing);

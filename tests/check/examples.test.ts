@@ -1,13 +1,22 @@
+/// <reference types="vite/client" />
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check/check.ts';
 import { all } from '../../src/check/checks/all.generated.ts';
 import { compileAll } from '../../src/compile.ts';
-import type { Finding } from '../../src/findings/finding.ts';
+import type { Finding, Kind } from '../../src/findings/finding.ts';
+import { mistakeKinds } from '../../src/read/mistakes.ts';
 import { memoryHost } from '../../src/host/memory.ts';
 import { positionOf } from '../../src/findings/render.ts';
 import { edited, sample } from '../cases/workspace.ts';
 
-const checks: readonly Check[] = all;
+/** By their files, not by the registry: a check that is not registered is missed here. */
+const checks: readonly Check[] = Object.values(
+  import.meta.glob<Check>(['../../src/check/checks/*.ts', '!../../src/check/checks/*.generated.ts'], {
+    eager: true,
+    import: 'default',
+  }),
+);
+const kinds: readonly Kind[] = [...checks, ...mistakeKinds];
 
 function findingsOf(files: Record<string, string>): Finding[] {
   const { checked } = compileAll(memoryHost(files), '2026-11-25');
@@ -15,32 +24,36 @@ function findingsOf(files: Record<string, string>): Finding[] {
 }
 
 describe('each check says what it is for, and its example proves it', () => {
-  test.each(checks.map((check) => [check.id, check] as const))('%s', (id, check) => {
-    const { file, passes, fails, also = [] } = check.example;
-    for (const text of [check.why, check.mend]) expect(text).toMatch(/^[A-Z].*\.$/s);
-    // The text that passes stands in the sample, which has no finding (tests/cases).
-    const found = findingsOf(edited([{ file, find: passes, replace: fails }]));
-    const mine = found.filter((finding) => finding.id === id);
-    expect(mine, found.map((finding) => `${finding.id}: ${finding.what}`).join('\n')).not.toEqual([]);
-    expect(mine[0]!.severity).toBe(check.severity);
-    const others = found.filter(
-      (finding) => finding.id !== id && finding.severity === 'error' && !also.includes(finding.id),
-    );
-    expect(others.map((finding) => `${finding.id}: ${finding.what}`)).toEqual([]);
-    // It stands where the text was changed, or shows that place in its notes.
-    const text = edited([{ file, find: passes, replace: fails }])[file]!;
-    const start = sample()[file]!.indexOf(passes);
-    const lines = [positionOf(text, start).line, positionOf(text, start + Math.max(fails.length, 1)).line];
-    const places = mine.flatMap((finding) => [finding.place, ...finding.notes.map(({ place }) => place)]);
-    const at = places.filter((place) => place.file === file).map((place) => positionOf(text, place.start).line);
-    if (fails !== '')
-      expect(
-        at.some((line) => line >= lines[0]! && line <= lines[1]!),
-        `${at.join()} in ${lines.join()}`,
-      ).toBe(true);
-  });
+  test.each(kinds.flatMap((kind) => (kind.example ? [[kind.id, kind, kind.example] as const] : [])))(
+    '%s',
+    (id, check, example) => {
+      const { file, passes, fails, also = [] } = example;
+      for (const text of [check.why, check.mend]) expect(text).toMatch(/^[A-Z].*\.$/s);
+      // The text that passes stands in the sample, which has no finding (tests/cases).
+      const found = findingsOf(edited([{ file, find: passes, replace: fails }]));
+      const mine = found.filter((finding) => finding.id === id);
+      expect(mine, found.map((finding) => `${finding.id}: ${finding.what}`).join('\n')).not.toEqual([]);
+      expect(mine[0]!.severity).toBe(check.severity);
+      const others = found.filter(
+        (finding) => finding.id !== id && finding.severity === 'error' && !also.includes(finding.id),
+      );
+      expect(others.map((finding) => `${finding.id}: ${finding.what}`)).toEqual([]);
+      // It stands where the text was changed, or shows that place in its notes.
+      const text = edited([{ file, find: passes, replace: fails }])[file]!;
+      const start = sample()[file]!.indexOf(passes);
+      const lines = [positionOf(text, start).line, positionOf(text, start + Math.max(fails.length, 1)).line];
+      const places = mine.flatMap((finding) => [finding.place, ...finding.notes.map(({ place }) => place)]);
+      const at = places.filter((place) => place.file === file).map((place) => positionOf(text, place.start).line);
+      if (fails !== '')
+        expect(
+          at.some((line) => line >= lines[0]! && line <= lines[1]!),
+          `${at.join()} in ${lines.join()}`,
+        ).toBe(true);
+    },
+  );
 
   test('ids are the names of their files, and no two are alike', () => {
     expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
+    expect(all.map(({ id }) => id).toSorted()).toEqual(checks.map(({ id }) => id).toSorted());
   });
 });

@@ -39,10 +39,14 @@ test('check: 1 with an error, which is said', async () => {
   expect(out).toContain('1 model checked: 1 error, 0 cautions.');
 });
 
+/** Two models never share a program. */
+const programs =
+  "setups: { back: { program: '4310' }, top: { program: '4320' } }\nhanded: { left: { setups: { back: { program: '4311' }, top: { program: '4321' } } } }\n";
+
 test('a mistake of a base is said once, however many models start from it', async () => {
   const files = edited([
     { file: 'models/base/bolt-on.yaml', find: 'scale: 644', replace: 'scale: 644 kg' },
-    { file: 'models/tern.yaml', text: 'model: tern\ntitle: Tern\nbased-on: tarn\nunits: mm\n' },
+    { file: 'models/tern.yaml', text: `model: tern\ntitle: Tern\nbased-on: tarn\nunits: mm\n${programs}` },
   ]);
   const { out } = await platen('check --json', files);
   expect((JSON.parse(out) as { findings: unknown[] }).findings).toHaveLength(1);

@@ -2,11 +2,10 @@
 import type { Node, ParsedNode, YAMLMap, YAMLSeq } from 'yaml';
 import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Tree } from './merged.ts';
-import { at, isTree, modelOf, plantOf, treeAt } from './merged.ts';
+import { at, isTree, modelOf, plantFiles, treeAt } from './merged.ts';
 import type { Schema } from './schema.ts';
 import { childOf, requiredKeys, resolved, schemaOf } from './schema.ts';
 import type { Sound } from './sound.ts';
-import { plantFiles } from './sound.ts';
 
 export interface Entry {
   readonly file: string;
@@ -56,16 +55,16 @@ interface Here {
 
 /** All entries of the model, of what it is based on, and of the plant. */
 export function entriesOf(sound: Sound): Entry[] {
-  const { files, layers } = sound;
+  const { files, layers, model: merged, plant: whole } = sound;
   const alone = layers.map((file) => modelOf(files, [file]));
   const model = layers.flatMap((file, i) =>
-    walkFile(files[file]!, file, 'model', modelOf(files, layers), {
+    walkFile(files[file]!, file, 'model', merged, {
       above: alone.slice(0, i),
       below: alone.slice(i + 1),
     }),
   );
   const plant = plantFiles(files).flatMap((file) =>
-    walkFile(files[file]!, file, 'plant', plantOf(files), { above: [], below: [] }),
+    walkFile(files[file]!, file, 'plant', whole, { above: [], below: [] }),
   );
   return [...model, ...plant];
 }

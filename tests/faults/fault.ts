@@ -1,7 +1,8 @@
 /** A fault: one change to the text of a sound workspace, and where it ought to be found. */
 import type { Entry } from './entries.ts';
 import { dotted } from './entries.ts';
-import type { Files, Sound } from './sound.ts';
+import type { Files } from './merged.ts';
+import type { Sound } from './sound.ts';
 
 export interface Splice {
   readonly file: string;
@@ -59,10 +60,9 @@ export function planted(files: Files, splices: readonly Splice[]): Record<string
 
 /** `file:line` of a mark in the text after the change. */
 export function lineOf({ file, offset }: Mark, splices: readonly Splice[], after: Files): string {
-  const before = splices.filter((one) => one.file === file && one.from <= offset);
-  const moved = before.reduce(
-    (to, one) => (offset < one.to ? Math.min(to, one.from) : to + one.text.length - (one.to - one.from)),
-    offset,
-  );
+  const shifts = splices
+    .filter((one) => one.file === file && one.from <= offset)
+    .map((one) => (offset < one.to ? one.from - offset : one.text.length - (one.to - one.from)));
+  const moved = shifts.reduce((sum, shift) => sum + shift, offset);
   return `${file}:${(after[file] ?? '').slice(0, moved).split('\n').length}`;
 }

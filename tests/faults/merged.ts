@@ -1,7 +1,7 @@
 /** A model with what it is based on, and the plant in one, as plain values: our own reading of the README's rules. */
 import { parse } from 'yaml';
-import type { Files } from './sound.ts';
-import { plantFiles } from './sound.ts';
+
+export type Files = Readonly<Record<string, string>>;
 
 export type Tree = { readonly [key: string]: unknown };
 
@@ -29,6 +29,15 @@ export const modelOf = (files: Files, layers: readonly string[]): Tree =>
   layers.map((file) => treeOf(files[file])).reduceRight((below, over) => laid(over, below), {});
 
 export const plantOf = (files: Files): Tree => plantFiles(files).reduce((all, file) => laid(treeOf(files[file]), all), {});
+
+/** A model's file, then the file it is based on, and so on. */
+export function layersOf(files: Files, file: string): string[] {
+  const base = treeOf(files[file])['based-on'];
+  return typeof base === 'string' ? [file, ...layersOf(files, `models/${base}.yaml`)] : [file];
+}
+
+export const plantFiles = (files: Files): string[] =>
+  Object.keys(files).filter((path) => path.startsWith('models/plant/'));
 
 /** The value at a path, or undefined. */
 export const at = (tree: unknown, path: readonly string[]): unknown =>

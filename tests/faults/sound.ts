@@ -1,16 +1,18 @@
 /** Sound workspaces to plant faults in: the sample, and each demo model with the whole plant and no other model. */
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { isMap, parseDocument } from 'yaml';
 import { sample } from '../cases/workspace.ts';
-
-export type Files = Readonly<Record<string, string>>;
+import type { Files, Tree } from './merged.ts';
+import { layersOf, modelOf, plantOf } from './merged.ts';
 
 export interface Sound {
   readonly name: string;
   readonly files: Files;
   /** The model's file, then the file it is based on, and so on: the first that says something wins. */
   readonly layers: readonly string[];
+  /** The model after merging, and the plant in one. */
+  readonly model: Tree;
+  readonly plant: Tree;
 }
 
 const root = join(import.meta.dirname, '..', '..');
@@ -39,14 +41,6 @@ function demoFiles(): Record<string, string> {
 }
 
 function soundOf(name: string, file: string, files: Record<string, string>): Sound {
-  return { name, files, layers: layersOf(files, file) };
+  const layers = layersOf(files, file);
+  return { name, files, layers, model: modelOf(files, layers), plant: plantOf(files) };
 }
-
-export function layersOf(files: Files, file: string): string[] {
-  const root = parseDocument(files[file] ?? '').contents;
-  const base = isMap(root) ? root.get('based-on') : undefined;
-  return typeof base === 'string' ? [file, ...layersOf(files, `models/${base}.yaml`)] : [file];
-}
-
-export const plantFiles = (files: Files): string[] =>
-  Object.keys(files).filter((path) => path.startsWith('models/plant/'));

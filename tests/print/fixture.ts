@@ -257,6 +257,7 @@ export function input(cards: readonly Card[] = [richCard()], change: Partial<Pri
     plantName: 'Heron Lane Works',
     paper: 'A4',
     date: '2026-11-25',
+    kinds: [],
     route: ['planing', 'sizing'],
     findings: [],
     ...change,

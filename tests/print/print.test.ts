@@ -11,6 +11,7 @@ describe('the published tree', () => {
     const { files, sheets } = printAll(input([richCard(), left()]), assets());
     expect([...files.keys()].filter((path) => !path.startsWith('assets/')).toSorted()).toEqual([
       'cards.json',
+      'checks.html',
       'index.html',
       'models/tarn/index.html',
       'models/tarn/sizing-left-plan.svg',

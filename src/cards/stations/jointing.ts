@@ -10,6 +10,7 @@ const station: Station = {
   card: (desk) => {
     const { spec } = desk.subject;
     const parts = jointed(desk);
+    const slip = parts.includes('cap') && spec.timber.cap && desk.use(spec.timber.cap.match) === 'slip';
     const book = parts.includes('cap') && spec.timber.cap && desk.use(spec.timber.cap.match) === 'book';
     return {
       keyNumbers: parts
@@ -24,6 +25,7 @@ const station: Station = {
       steps: [
         say('jointing.step.order'),
         ...(book ? [say('jointing.step.open'), say('jointing.step.pair-id')] : []),
+        ...(slip ? [say('jointing.step.slip'), say('jointing.step.pair-id')] : []),
         ...(parts.some((part) => part !== 'cap') ? [say('jointing.step.boards')] : []),
         say('jointing.step.joint'),
         say('jointing.step.prove'),

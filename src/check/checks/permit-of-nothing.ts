@@ -3,7 +3,6 @@ import { namesOf } from '../../facts/row.ts';
 import { offer } from '../../findings/nearest.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { cautionIds } from '../cautions.ts';
 
 const check: Check = {
   id: 'permit-of-nothing',
@@ -17,17 +16,17 @@ const check: Check = {
     fails:
       'notes: { sizing: Sand the glue faces last. }\npermits: { removal-too-small: { reason: trial, name: R. Holm, until: 2099-01-01 } }',
   },
-  run: ({ subject: { spec }, facts, on }) =>
+  run: ({ subject: { spec }, facts, on, cautions }) =>
     namesOf(spec.permits).flatMap((id): Fault[] => {
       const permit = spec.permits![id]!;
       const seen = look(facts, (use) => ({ until: use(permit.until), reason: use(permit.reason) }));
       if (!seen) return [];
-      if (!cautionIds().includes(id)) {
+      if (!cautions.includes(id)) {
         return [
           {
             at: permit.reason.id,
             what: `"${id}" is no caution that could be permitted.`,
-            mend: offer(id, cautionIds()),
+            mend: offer(id, cautions),
             against: [],
           },
         ];

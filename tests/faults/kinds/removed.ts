@@ -1,0 +1,90 @@
+/** Something taken out: each leaf, each map, each item. */
+import { dotted } from '../entries.ts';
+import type { Entry } from '../entries.ts';
+import type { Fault, Splice } from '../fault.ts';
+import { faultAt } from '../fault.ts';
+import type { Sound } from '../sound.ts';
+import { plantFiles } from '../merged.ts';
+
+export function removedFaults(sound: Sound, entries: readonly Entry[]): Fault[] {
+  return entries.map((entry) => {
+    const splices = [withoutEntry(sound, entry)];
+    const also = [...entry.parents, firstKey(entry, entries)].map((offset) => ({ file: entry.file, offset }));
+    const kind = entry.required ? 'removed, required' : 'removed, optional';
+    return faultAt(sound, entry, { kind, splices, must: mustBeMissed(sound, entry), also });
+  });
+}
+
+/** The cut that takes an entry out and leaves the rest well formed. */
+export function withoutEntry(sound: Sound, { file, flow, siblings, nth }: Entry): Splice {
+  const text = sound.files[file]!;
+  const [start, end] = siblings[nth]!;
+  if (!flow) {
+    const from = text.lastIndexOf('\n', start - 1) + 1;
+    // In a list the line begins with the dash; a key that begins its line goes with the whole line.
+    const stop = text.indexOf('\n', end - 1);
+    return { file, from, to: stop < 0 ? text.length : stop + 1, text: '' };
+  }
+  const before = siblings[nth - 1];
+  const after = siblings[nth + 1];
+  if (after) return { file, from: start, to: after[0], text: '' };
+  return { file, from: before ? before[1] : start, to: end, text: '' };
+}
+
+/** Where the map begins that the entry stands in: a missing key has no place of its own. */
+const firstKey = (entry: Entry, entries: readonly Entry[]): number =>
+  entry.parents[1] ?? entries.find(({ file }) => file === entry.file)!.key[0];
+
+/**
+ * What the schema calls optional but the job cannot do without: a part has no thickness, a face nobody cuts, a hand that
+ * falls back on the other hand's fixture, a list that no longer agrees with the one beside it.
+ */
+function mustBeMissed(sound: Sound, entry: Entry): boolean {
+  if (entry.required) return true;
+  if (entry.shadowed) return false;
+  const path = dotted(entry);
+  if (entry.left) return /(fixture|program|jig)$/.test(path);
+  if (entry.backed) return false;
+  return NEEDED.some((one) => one.test(path)) || rowInUse(sound, entry);
+}
+
+const NEEDED = [
+  /^stages\.(cap|back|slab)(\.sized)?$/,
+  /^stages\.body\.(back-faced|machined\.\w+)$/,
+  /^setups\.back\.(faces|cutters\.face)$/,
+  /^setups\.top\.cutters\.carve$/,
+  /^setups\.top\.locates-on(\.\d)?$/,
+  /^setups\.back\.pins$/,
+  /^grades\.[\w-]+$/,
+  /^finishes\.\d+$/,
+  /^cavities(\.neck-pocket)?$/,
+  /^holes(\.tooling-hole-[ab])?$/,
+  /^(route|stations|machines|cutters|gauges|species|stock|lines|fixtures|jigs|patterns|finishes|plant|grades|adhesives)$/,
+  /^lines\.\w+\.(cap|back|slab|glue-line)$/,
+];
+
+const rowInUse = (sound: Sound, { of, path }: Entry): boolean =>
+  of === 'plant' && path.length === 2 && namedElsewhere(sound, path[1]!, path[0]!);
+
+/** Whether the model, what it is based on, or another table of the plant names a row. */
+export function namedElsewhere(sound: Sound, name: string, table: string): boolean {
+  return usesOf(sound, name, table).length > 0;
+}
+
+/** Places where a name stands as a value or in a list: every use of a plant row, but for the key of the row itself. */
+export function usesOf(sound: Sound, name: string, table: string): { file: string; offset: number }[] {
+  const files = [...sound.layers, ...plantFiles(sound.files)];
+  const pattern = new RegExp(`(?<![\\w-])${name}(?![\\w-])`, 'g');
+  return files.flatMap((file) =>
+    [...sound.files[file]!.matchAll(pattern)]
+      .filter(({ index }) => {
+        const text = sound.files[file]!;
+        const after = text.slice(index + name.length).startsWith(':');
+        const before = /(: |\[|, |- )$/.test(text.slice(0, index));
+        const comment = text.slice(text.lastIndexOf('\n', index) + 1, index).includes('#');
+        // A finish is named by its band; a row of the table is named by itself.
+        return !comment && (after ? table === 'finishes' && sound.layers.includes(file) : before);
+      })
+      .map(({ index }) => ({ file, offset: index })),
+  );
+}

@@ -1,0 +1,109 @@
+/** A right word in the wrong place: another of the words allowed, another row of the same table, another set-up. */
+import { dotted, isRow } from '../entries.ts';
+import type { Entry } from '../entries.ts';
+import type { Fault } from '../fault.ts';
+import { faultAt, planted, valued } from '../fault.ts';
+import type { Tree } from '../merged.ts';
+import { at, treeAt } from '../merged.ts';
+import type { Sound } from '../sound.ts';
+import { unsound } from '../trade.ts';
+import { usesOf } from './removed.ts';
+
+export const wordFaults = (sound: Sound, entries: readonly Entry[]): Fault[] => [
+  ...entries.flatMap((entry) => otherWord(sound, entry)),
+  ...entries.flatMap((entry) => otherRow(sound, entry)),
+  ...entries.flatMap((entry) => emptied(sound, entry)),
+];
+
+function otherWord(sound: Sound, entry: Entry): Fault[] {
+  const { schema, scalar, file, path, of } = entry;
+  if (scalar === undefined) return [];
+  const also = of === 'plant' && path.length > 2 ? usesOf(sound, path[1]!, path[0]!) : [];
+  return (schema.enum ?? [])
+    .filter((word) => word !== scalar)
+    .map((word) => {
+      const splices = valued(entry, word);
+      const kind = /^setups|\.(from|setup)$/.test(dotted(entry)) ? 'wrong set-up or surface' : 'another word of the list';
+      const must = (): boolean =>
+        !entry.shadowed && (wrongWord(sound, entry, word) || unsound(planted(sound.files, splices), sound.layers).length > 0);
+      return faultAt(sound, entry, { kind, what: word, splices, must, also: [...also, { file, offset: entry.parents[0] ?? 0 }] });
+    });
+}
+
+/** Words that cannot be right where they stand. */
+function wrongWord(sound: Sound, entry: Entry, word: string): boolean {
+  const path = dotted(entry);
+  const model = sound.model;
+  const plant = sound.plant;
+  const capped = at(model, ['timber', 'slab']) === undefined;
+  const faced = at(model, ['setups', 'back', 'faces']) !== undefined;
+  if (/^setups\.\w+\.up$/.test(path)) return true;
+  // Back up, the blank lies on its top; top up, on its back: the faced one, once it is faced.
+  if (path === 'setups.back.rests-on') return word !== (capped ? 'cap-face' : 'slab-face');
+  if (path === 'setups.top.rests-on') return word !== 'back-face' && (faced || word !== 'blank-back');
+  if (path === 'carve.kind') return entry.scalar === 'arched' || word === 'arched';
+  if (/^(cavities|holes)\.[\w-]+\.from$/.test(path)) return !reachable(model, entry, word, capped);
+  if (/\.shape\.kind$/.test(path)) return word === 'circle' || word === 'path' || entry.scalar === 'circle' || entry.scalar === 'path';
+  if (entry.of === 'plant') return wrongInPlant(sound, entry, word, plant);
+  return path === 'units';
+}
+
+/** The face a set-up cuts from, or one inside the wood: a depth counted from the far side has no sense. */
+function reachable(model: Tree, entry: Entry, word: string, capped: boolean): boolean {
+  const setup = at(model, [...entry.path.slice(0, 2), 'setup']);
+  const top = capped ? ['cap-face', 'machined-top', 'glue-face'] : ['slab-face', 'machined-top'];
+  return (setup === 'top' ? top : ['back-face', 'blank-back']).includes(word);
+}
+
+function wrongInPlant(sound: Sound, { path, scalar }: Entry, word: string, plant: Tree): boolean {
+  const [table = '', name = '', key] = path;
+  if (usesOf(sound, name, table).length === 0) return path.length === 1 && path[0] === 'units';
+  if (key === 'hand') return word !== 'both';
+  if (key === 'reads') return word !== scalar;
+  // Figured wood under an opaque finish: only where the plant says from which step on it is wasted.
+  const wasted = Object.entries(treeAt(plant, ['grades'])).some(([scale, row]) => {
+    const steps = at(row, ['steps']) as string[];
+    const from = steps.indexOf(String(at(row, ['wasted-from'])));
+    const band = at(sound.model, ['grades', name, scale]) as string[] | undefined;
+    return from >= 0 && band?.some((step) => steps.indexOf(step) >= from);
+  });
+  return table === 'finishes' && key === 'kind' && word === 'opaque' && wasted;
+}
+
+/** Another row of the same table, cavity, hole or set-up. */
+function otherRow(sound: Sound, entry: Entry): Fault[] {
+  const { schema, scalar } = entry;
+  if (scalar === undefined || schema.refers === undefined) return [];
+  const [of, table = ''] = schema.refers.split('.');
+  const tree = of === 'plant' ? sound.plant : sound.model;
+  const names = Object.keys(treeAt(tree, [table])).filter((name) => name !== scalar && name !== 'remove');
+  return names.slice(0, 6).map((name) => {
+    const splices = valued(entry, name);
+    const kind = table === 'setups' ? 'moved to another set-up' : 'another row of the table';
+    const must = (): boolean =>
+      !entry.shadowed && (wrongRow(sound, entry, name) || unsound(planted(sound.files, splices), sound.layers).length > 0);
+    return faultAt(sound, entry, { kind, what: name, splices, must });
+  });
+}
+
+function wrongRow(sound: Sound, entry: Entry, name: string): boolean {
+  const path = dotted(entry);
+  const plant = sound.plant;
+  const row = (table: string): unknown => at(plant, [table, name]);
+  const hand = entry.left ? 'left' : 'right';
+  if (/\.setup$/.test(path)) {
+    const from = at(sound.model, [...entry.path.slice(0, 2), 'from']);
+    return from !== undefined;
+  }
+  if (/(fixture|jig)$/.test(path)) return ![hand, 'both'].includes(String(at(row(path.endsWith('jig') ? 'jigs' : 'fixtures'), ['hand'])));
+  if (/^setups\.\w+\.machine$/.test(path)) return at(row('machines'), ['kind']) !== 'router';
+  if (/^finishes\.\d+$/.test(path)) return true;
+  if (/^stations\.[\w-]+\.gauges\./.test(path)) return at(row('gauges'), ['reads']) !== at(plant, ['gauges', entry.scalar!, 'reads']);
+  return /^setups\.top\.locates-on\.\d$/.test(path) || /^route\.\d+$/.test(path);
+}
+
+function emptied(sound: Sound, entry: Entry): Fault[] {
+  const { schema, scalar, shadowed } = entry;
+  if (scalar === undefined || schema.quantity !== undefined) return [];
+  return [faultAt(sound, entry, { kind: 'text emptied', splices: valued(entry, "''"), must: !shadowed || isRow(entry) })];
+}
