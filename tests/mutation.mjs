@@ -17,7 +17,11 @@ for (const id of ids) {
     { cwd: root, env: { ...process.env, CHECK_OFF: id }, encoding: 'utf8', maxBuffer: 1 << 28 },
   );
   const report = JSON.parse(run.stdout.slice(run.stdout.indexOf('{')));
-  const failed = report.testResults.flatMap((file) => file.assertionResults).filter((test) => test.status === 'failed');
+  const failed = report.testResults
+    .flatMap((file) => file.assertionResults)
+    .filter((test) => test.status === 'failed')
+    // That a file is missing from the registry is no proof that anybody misses what it checks.
+    .filter((test) => !test.title.startsWith('ids are the names of their files'));
   if (failed.length > 0) noticed += 1;
   else missed += 1;
   console.log(`${id.padEnd(28)} ${failed.length > 0 ? `noticed by ${failed.length} tests` : 'NOT NOTICED'}`);

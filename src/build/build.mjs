@@ -5,6 +5,7 @@ import { chmodSync, existsSync, readFileSync, readdirSync, rmSync, writeFileSync
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { schemaTypes } from './schema-types.mjs';
+import { validators } from './validators.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const folders = ['derive/rules', 'check/checks', 'cards/stations', 'cli/commands'];
@@ -31,6 +32,8 @@ for (const folder of folders) {
 }
 
 put(join(root, 'src/facts/spec.generated.ts'), await schemaTypes(join(root, 'models/schemas')));
+
+put(join(root, 'src/read/validators.generated.ts'), validators(join(root, 'models/schemas')));
 
 if (!process.argv.includes('--no-compile')) {
   rmSync(join(root, '.dist'), { recursive: true, force: true });

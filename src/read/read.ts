@@ -14,6 +14,7 @@ import type { ModelSource } from './model.ts';
 import { readModel } from './model.ts';
 import { readPlant } from './plant.ts';
 import { loadSchema } from './schema.ts';
+import { model as modelValidator, plant as plantValidator } from './validators.generated.ts';
 import { readSource } from './source.ts';
 import type { Source } from './source.ts';
 
@@ -43,9 +44,9 @@ export function readWorkspace(
   const isPlant = (source: Source) => source.file.startsWith('models/plant/');
   const plantFiles = sources.filter(isPlant);
   const modelFiles = sources.filter((source) => !isPlant(source));
-  const plant = readPlant(plantFiles, loadSchema(schemas.plant));
+  const plant = readPlant(plantFiles, loadSchema(schemas.plant, plantValidator));
   const byName = new Map(modelFiles.map((source) => [source.file.slice('models/'.length, -'.yaml'.length), source]));
-  const catalogue = { sources: byName, schema: loadSchema(schemas.model), names: plant.names };
+  const catalogue = { sources: byName, schema: loadSchema(schemas.model, modelValidator), names: plant.names };
   const ids = [...byName.keys()].filter((name) => !name.includes('/'));
   const unread = plantFiles.flatMap((source) => source.findings.map((one) => ({ ...one, about: ['plant'] })));
   const findings = [...unread, ...plant.findings];

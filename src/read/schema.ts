@@ -1,5 +1,4 @@
 /** Validation against a published schema: each fault a finding at the key or value it concerns. */
-import { Ajv2020 } from 'ajv/dist/2020.js';
 import type { ErrorObject, ValidateFunction } from 'ajv/dist/2020.js';
 import type { Finding, Place } from '../findings/finding.ts';
 import { nearest, offer } from '../findings/nearest.ts';
@@ -37,12 +36,11 @@ export interface Schema {
   readonly validate: ValidateFunction;
 }
 
-export function loadSchema(bytes: Uint8Array): Schema {
-  const root = JSON.parse(new TextDecoder().decode(bytes)) as Schema['root'];
-  const ajv = new Ajv2020({ allErrors: true, verbose: true, strict: true, strictTypes: false, strictRequired: false });
-  ajv.addVocabulary(['quantity', 'positive', 'limits', 'whole', 'refers', 'plausible']);
-  return { root, validate: ajv.compile(root) };
-}
+/** A published schema with its validator, which is written from it when the program is built. */
+export const loadSchema = (bytes: Uint8Array, validate: ValidateFunction): Schema => ({
+  root: JSON.parse(new TextDecoder().decode(bytes)) as Schema['root'],
+  validate,
+});
 
 /** The schema node with its reference followed. */
 export function resolved(schema: Schema, node: SchemaNode): SchemaNode {

@@ -73,7 +73,7 @@ function walkFile(text: string, file: string, of: Walk['of'], whole: Tree, other
   const root = schemaOf(of);
   const walk: Walk = { file, of, text, root, whole, others, found: [] };
   const { contents } = parseDocument(text);
-  if (isMap(contents)) walkMap(contents, { path: [], schema: root, parents: [contents.range![0]], left: false }, walk);
+  if (isMap(contents)) walkMap(contents, { path: [], schema: root, parents: [contents.range[0]], left: false }, walk);
   return walk.found;
 }
 
@@ -103,7 +103,10 @@ function walkSeq(seq: YAMLSeq, here: Here, walk: Walk): void {
     const path = [...here.path, String(nth)];
     const needed = items.length === 1;
     const { parents, left } = here;
-    add({ path, schema, free: true, key: value, value, siblings, nth, flow: seq.flow === true, parents, left, needed }, walk);
+    add(
+      { path, schema, free: true, key: value, value, siblings, nth, flow: seq.flow === true, parents, left, needed },
+      walk,
+    );
   });
 }
 

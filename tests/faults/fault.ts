@@ -26,6 +26,8 @@ export interface Fault {
   readonly marks: readonly Mark[];
   /** Whether a sound program must notice it. Asked only of faults that are planted: it may take some working out. */
   readonly must: () => boolean;
+  /** It is more than one mistake at once, so more than one top finding is right. */
+  readonly several: boolean;
 }
 
 /** Says a fault of an entry: `what` tells it from others of its kind and place. */
@@ -35,13 +37,18 @@ export interface Wanted {
   readonly splices: readonly Splice[];
   readonly must: boolean | (() => boolean);
   readonly also?: readonly Mark[];
+  readonly several?: boolean;
 }
 
-export function faultAt(sound: Sound, entry: Entry, { kind, what, splices, must, also = [] }: Wanted): Fault {
+export function faultAt(
+  sound: Sound,
+  entry: Entry,
+  { kind, what, splices, must, also = [], several = false }: Wanted,
+): Fault {
   const base = entry.file === sound.layers[0] || entry.of === 'plant' ? '' : `${entry.file.slice('models/'.length)}:`;
   const id = [sound.name, kind, `${base}${dotted(entry)}`, ...(what === undefined ? [] : [what])].join('/');
   const marks = [{ file: entry.file, offset: entry.key[0] }, ...also];
-  return { id, kind, splices, marks, must: typeof must === 'boolean' ? () => must : must };
+  return { id, kind, splices, marks, must: typeof must === 'boolean' ? () => must : must, several };
 }
 
 /** The value of an entry written anew. */

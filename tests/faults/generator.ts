@@ -21,7 +21,9 @@ const kinds = [removedFaults, misspeltFaults, wordFaults, numberFaults, listFaul
 export function faultsOf(sound: Sound, of?: Entry['of']): Fault[] {
   const entries = entriesOf(sound);
   const faults = kinds.flatMap((kind) => kind(sound, entries));
-  const wanted = faults.filter(({ marks }) => of === undefined || marks[0]!.file.startsWith('models/plant/') === (of === 'plant'));
+  const wanted = faults.filter(
+    ({ marks }) => of === undefined || marks[0]!.file.startsWith('models/plant/') === (of === 'plant'),
+  );
   return [...new Map(wanted.map((fault) => [fault.id, fault])).values()];
 }
 

@@ -38,7 +38,7 @@ export function outcomeOf(files: Files): Outcome {
   return {
     errors: once.filter(({ severity }) => severity === 'error'),
     cautions: once.filter(({ severity }) => severity === 'caution'),
-    codes: models.flatMap(({ cards }) => cards.map(({ card, code }) => `${card.station} ${code}`)),
+    codes: models.flatMap(({ cards }) => cards.map(({ card, code }) => `${card.station.text} ${code}`)),
   };
 }
 
@@ -50,7 +50,15 @@ export function judged(sound: Sound, fault: Fault): Verdict {
   const tops = outcome.errors.length > 0 ? outcome.errors : outcome.cautions;
   const places = tops.flatMap(({ where, notes }) => [where, ...notes.map((note) => note.where)]);
   const atLine = places.some((place) => lines.includes(place.replace(/:\d+$/, '')));
-  return { ...outcome, fault, must, found: tops.length > 0, atLine, oneTop: tops.length === 1, line: lines[0]! };
+  return {
+    ...outcome,
+    fault,
+    must,
+    found: tops.length > 0,
+    atLine,
+    oneTop: tops.length === 1 || (fault.several && tops.length > 1),
+    line: lines[0]!,
+  };
 }
 
 function attempt(files: Files): Outcome & { readonly thrown?: string } {

@@ -28,7 +28,8 @@ const treeOf = (text: string | undefined): Tree => {
 export const modelOf = (files: Files, layers: readonly string[]): Tree =>
   layers.map((file) => treeOf(files[file])).reduceRight((below, over) => laid(over, below), {});
 
-export const plantOf = (files: Files): Tree => plantFiles(files).reduce((all, file) => laid(treeOf(files[file]), all), {});
+export const plantOf = (files: Files): Tree =>
+  plantFiles(files).reduce((all, file) => laid(treeOf(files[file]), all), {});
 
 /** A model's file, then the file it is based on, and so on. */
 export function layersOf(files: Files, file: string): string[] {

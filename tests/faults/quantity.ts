@@ -32,7 +32,10 @@ export function sizeOf(value: unknown, bare: string): Size | undefined {
 /** 1-1/2, 3/4, .748, −12 as a number. */
 export function toNumber(text: string): number {
   const sign = /^[-\u2212]/.test(text) ? -1 : 1;
-  const parts = text.replace(/^[-\u2212]/, '').split(/[-/]/).map(Number);
+  const parts = text
+    .replace(/^[-\u2212]/, '')
+    .split(/[-/]/)
+    .map(Number);
   const [a = 0, b = 1, c = 1] = parts;
   return sign * (parts.length === 3 ? a + b / c : parts.length === 2 ? a / b : a);
 }

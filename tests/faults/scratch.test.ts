@@ -1,21 +1,33 @@
 import { test } from 'vitest';
-import { writeFileSync } from 'node:fs';
+import { appendFileSync, writeFileSync } from 'node:fs';
 import { faultsOf, sampled } from './generator.ts';
+import { seedOf } from './seeded.ts';
 import { judged, shortcoming, verdictText } from './judge.ts';
 import { soundSample, soundDemos } from './sound.ts';
-test('x', { timeout: 1000000 }, () => {
+test('x', { timeout: 10000000 }, () => {
+  const shard = Number(process.env['SHARD']);
+  const dir = '/tmp/fz/s' + shard;
+  for (const n of ['bad', 'full', 'unseen', 'all']) writeFileSync(`${dir}-${n}.txt`, '');
   const s = soundSample();
-  const all = faultsOf(s);
-  console.log(all.length, soundDemos().map((d) => [d.name, faultsOf(d, 'model').length]).join(' '));
-  const n = Number(process.env['N'] ?? 100000);
+  const jobs = [
+    ...sampled(faultsOf(s), 1e9, seedOf('sample')).map((f) => [s, f] as const),
+    ...soundDemos().flatMap((d) => sampled(faultsOf(d, 'model'), 60, seedOf(d.name)).map((f) => [d, f] as const)),
+  ].filter((_, i) => i % 2 === shard);
   const t = Date.now();
-  const v = sampled(all, n, 1).map((f) => judged(s, f));
-  console.log('ms', Date.now() - t, v.length);
-  const bad = v.filter(shortcoming);
-  writeFileSync('/tmp/fz/bad.txt', bad.map((b) => shortcoming(b) + ' | ' + b.fault.id + ' | ' + b.line + ' | ' + [...b.errors,...b.cautions].map((e) => `${e.severity==='error'?'':'~'}${e.id}@${e.where.replace('models/','')}[${e.notes.map((q)=>q.where.replace('models/','')).join(',')}]`).join(' ; ') + (b.thrown ? b.thrown.slice(0, 300) : '')).sort().join('\n'));
-  writeFileSync('/tmp/fz/full.txt', bad.map(verdictText).join('\n'));
-  writeFileSync('/tmp/fz/unseen.txt', v.filter((b) => !b.must && !b.found).map((b) => b.fault.id).join('\n'));
-  const by: Record<string, number> = {};
-  for (const b of bad) by[shortcoming(b)! + ' | ' + b.fault.kind] = (by[shortcoming(b)! + ' | ' + b.fault.kind] ?? 0) + 1;
-  console.log(JSON.stringify(by, null, 1));
+  for (const [d, f] of jobs) {
+    const b = judged(d, f);
+    const why = shortcoming(b);
+    const line =
+      `${why ?? (b.must ? 'well' : b.found ? 'seen' : 'unseen')} | ${f.kind} | ${f.id} | ${b.line} | ` +
+      [...b.errors, ...b.cautions]
+        .map(
+          (e) =>
+            `${e.severity === 'error' ? '' : '~'}${e.id}@${e.where.replace('models/', '')}[${e.notes.map((q) => q.where.replace('models/', '')).join(',')}]`,
+        )
+        .join(' ; ') +
+      (b.thrown ? b.thrown.slice(0, 300).replaceAll('\n', ' ') : '');
+    appendFileSync(`${dir}-all.txt`, line + '\n');
+    if (why) appendFileSync(`${dir}-full.txt`, verdictText(b) + '\n');
+  }
+  appendFileSync(`${dir}-all.txt`, `DONE ${Date.now() - t}\n`);
 });

@@ -24,7 +24,7 @@ export function unsound(files: Files, layers: readonly string[]): string[] {
   const plant = plantOf(files);
   const line = treeAt(plant, ['lines', String(model['line'])]);
   const bench = { model, plant, line, bare: String(model['units']) };
-  return [...chain(bench), ...parts(bench), ...saws(bench), ...tools(bench)];
+  return [...chain(bench), ...parts(bench), ...saws(bench), ...tools(bench), ...neck(bench)];
 }
 
 const size = (value: unknown, bare = 'mm'): Size | undefined => (value === undefined ? undefined : sizeOf(value, bare));
@@ -40,7 +40,9 @@ function chain({ model, line, bare }: Bench): string[] {
   const blank = blankOf(stages, line, bare);
   const faced = size(body['back-faced'], bare);
   const white = treeAt(body, ['white']);
-  const machined = Object.entries(treeAt(body, ['machined'])).map(([point, value]) => [point, size(value, bare)] as const);
+  const machined = Object.entries(treeAt(body, ['machined'])).map(
+    ([point, value]) => [point, size(value, bare)] as const,
+  );
   const highest = machined.flatMap(([, one]) => (one ? [one] : [])).toSorted((a, b) => b.high - a.high)[0];
   return [
     ...removal('blank to back-faced', blank, faced, least(line, ['blank'])),
@@ -117,12 +119,28 @@ function tools({ model, plant, bare }: Bench): string[] {
     return hole && drill && Math.abs(hole.nominal - drill.nominal) > 0.5;
   });
   const tooShort = [...all('cavities'), ...all('holes')].filter(([, one]) => {
-    const [deep, reach] = [size(one['depth'], bare), size(cutter(one['cutter'] ?? one['drill'])['reach'])];
-    return deep && reach && deep.nominal > reach.nominal;
+    const [deep, reach] = [deepest(one, model, bare), size(cutter(one['cutter'] ?? one['drill'])['reach'])];
+    return deep !== undefined && reach && deep > reach.nominal;
   });
   return [
     ...tooWide.map(([name]) => `the cutter of ${name} is wider than its corners`),
     ...otherWidth.map(([name]) => `the drill of ${name} is not as wide as the hole`),
     ...tooShort.map(([name]) => `${name} is deeper than its tool reaches`),
   ];
+}
+
+/** Its depth, or where the wood left is given what is cut away of the lowest part of the body. */
+function deepest(one: Tree, model: Tree, bare: string): number | undefined {
+  const floor = size(one['floor'], bare);
+  if (!floor) return size(one['depth'], bare)?.nominal;
+  const points = Object.values(treeAt(model, ['stages', 'body', 'machined'])).map(
+    (value) => size(value, bare)?.nominal,
+  );
+  return Math.min(...points.map((point) => point ?? 0)) - floor.nominal;
+}
+
+/** The neck has the fret that stands at the body's edge. */
+function neck({ model }: Bench): string[] {
+  const [frets, joint] = ['frets', 'joint-fret'].map((key) => Number(at(model, ['neck', key])));
+  return joint! > frets! ? ['the neck has no such joint fret'] : [];
 }

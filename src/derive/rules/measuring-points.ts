@@ -35,11 +35,14 @@ const rule: Rule = (subject) =>
     );
 export default rule;
 
+/** The points are rounded to 0.1 mm. */
+const ARC_MM = 0.05;
+
 function points({ plant }: Subject, use: Use, station: string): readonly number[] {
   const { points: count, inset } = row(plant.stations, station, 'plant.stations');
   const edge = use.fact(TRIMMED.has(station) ? 'outline.polygon' : 'saw.rough.line');
   const insetMm = toMm(use(wanted(inset, `plant.stations.${station}.inset`)));
-  const line = offset([edge], -insetMm)[0];
+  const line = offset([edge], -insetMm, ARC_MM)[0];
   return line ? along(line, use(count!).value) : [];
 }
 

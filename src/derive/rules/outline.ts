@@ -68,6 +68,9 @@ const rule: Rule = (subject) => [
 ];
 export default rule;
 
+/** A saw wanders a hundred times as far. */
+const ARC_MM = 0.01;
+
 function drawn({ spec, hand }: Subject, use: Use): Drawn {
   const made = shapePolygon({ kind: 'path', d: use(spec.outline.path) });
   if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
@@ -100,11 +103,11 @@ function saw({ spec, plant }: Subject, which: Saw) {
     derivation({
       id: `saw.${which}.line`,
       label: `${which} saw line`,
-      formula: 'outline offset outward, corners round; arc error at most 0.001 mm',
+      formula: 'outline offset outward, corners round; arc error at most 0.01 mm',
       source: practice(
         'the first cut leaves room, the second runs close to the line and never through it; common practice, no source',
       ),
-      value: (use) => offset([use.fact('outline.polygon')], toMm(use.fact(`saw.${which}.distance`)))[0]!,
+      value: (use) => offset([use.fact('outline.polygon')], toMm(use.fact(`saw.${which}.distance`)), ARC_MM)[0]!,
     }),
   ];
 }

@@ -36,7 +36,9 @@ function bandFaults(sound: Sound, entry: Entry, entries: readonly Entry[]): Faul
   const plant = sound.plant;
   const steps = treeAt(plant, ['grades', scale])['steps'] as string[] | undefined;
   if (!steps) return [];
-  const band = (list: readonly string[]): Splice[] => [{ file, from: value[0], to: value[1], text: `[${list.join(', ')}]` }];
+  const band = (list: readonly string[]): Splice[] => [
+    { file, from: value[0], to: value[1], text: `[${list.join(', ')}]` },
+  ];
   const table = entries.find((one) => one.of === 'plant' && dotted(one) === `grades.${scale}`);
   const also: Mark[] = [
     ...(table ? [{ file: table.file, offset: table.key[0] }] : []),
@@ -45,10 +47,16 @@ function bandFaults(sound: Sound, entry: Entry, entries: readonly Entry[]): Faul
   const opaque = at(plant, ['finishes', finish, 'kind']) === 'opaque';
   const wasted = String(at(plant, ['grades', scale, 'wasted-from']));
   return [
-    ...(steps.length > 2
+    // Under an opaque finish the best step is a mistake of its own.
+    ...(steps.length > 2 && !(opaque && steps.includes(wasted))
       ? [faultAt(sound, entry, { kind: 'gap in a band', splices: band([steps[0]!, steps.at(-1)!]), must: true, also })]
       : []),
-    faultAt(sound, entry, { kind: 'unknown step', splices: band([...steps.slice(0, 1), 'gorgeous']), must: true, also }),
+    faultAt(sound, entry, {
+      kind: 'unknown step',
+      splices: band([...steps.slice(0, 1), 'gorgeous']),
+      must: true,
+      also,
+    }),
     faultAt(sound, entry, { kind: 'no step at all', splices: band([]), must: true, also }),
     ...(opaque && steps.includes(wasted)
       ? [
@@ -78,6 +86,11 @@ function unknownScale(sound: Sound, entry: Entry): Fault[] {
   const also = [{ file, offset: key[0] - 1 }];
   const moved = { ...entry, key: [key[0] - 1, key[1]] as const };
   return [
-    faultAt(sound, moved, { kind: 'band for a finish not offered', splices, must: true, also: [...also, ...entry.parents.map((offset) => ({ file, offset }))] }),
+    faultAt(sound, moved, {
+      kind: 'band for a finish not offered',
+      splices,
+      must: true,
+      also: [...also, ...entry.parents.map((offset) => ({ file, offset }))],
+    }),
   ];
 }

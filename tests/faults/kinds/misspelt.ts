@@ -6,15 +6,15 @@ import { faultAt, valued } from '../fault.ts';
 import type { Sound } from '../sound.ts';
 import { isTree } from '../merged.ts';
 import { seedOf, seeded } from '../seeded.ts';
-import { usesOf } from './removed.ts';
+import { stationOf, usesOf } from './removed.ts';
 
 export const misspeltFaults = (sound: Sound, entries: readonly Entry[]): Fault[] => [
-  ...entries.flatMap((entry) => misspeltKey(sound, entry)),
+  ...entries.flatMap((entry) => misspeltKey(sound, entry, entries)),
   ...entries.flatMap((entry) => misspeltValue(sound, entry)),
   ...entries.flatMap((entry) => ofOtherTable(sound, entry)),
 ];
 
-function misspeltKey(sound: Sound, entry: Entry): Fault[] {
+function misspeltKey(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault[] {
   const { file, key, path } = entry;
   const [from, to] = key;
   if (from === entry.value[0]) return [];
@@ -22,6 +22,7 @@ function misspeltKey(sound: Sound, entry: Entry): Fault[] {
   const also = [
     ...entry.parents.map((offset) => ({ file, offset })),
     ...(entry.free ? usesOf(sound, path.at(-1)!, path[0]!) : []),
+    ...stationOf(path, entries),
   ];
   const kind = entry.free ? 'name of a row misspelt' : 'key misspelt';
   return [faultAt(sound, entry, { kind, splices, also, must: entry.free ? nameMatters(sound, entry) : true })];
@@ -31,7 +32,8 @@ function misspeltKey(sound: Sound, entry: Entry): Fault[] {
 function nameMatters(sound: Sound, { of, path }: Entry): boolean {
   const [table = '', name = '', third] = path;
   if (third === undefined && of === 'plant') return usesOf(sound, name, table).length > 0;
-  if (third === 'gauges') return true;
+  // Whether a height or a hole is read depends on what is cut there.
+  if (third === 'gauges') return !['height', 'hole'].includes(path.at(-1)!);
   if (third !== undefined && table === 'patterns') return false;
   if (table === 'cavities') return name === 'neck-pocket';
   if (table === 'holes') return name.startsWith('tooling-hole');
@@ -63,7 +65,9 @@ function ofOtherTable(sound: Sound, entry: Entry): Fault[] {
 /** Two letters exchanged, or one doubled where they are alike: what fingers do. */
 export function oneLetterWrong(word: string): string {
   const letters = [...word];
-  const middle = letters.findIndex((one, i) => i > 0 && /\w/.test(one) && /\w/.test(letters[i + 1] ?? '') && one !== letters[i + 1]);
+  const middle = letters.findIndex(
+    (one, i) => i > 0 && /\w/.test(one) && /\w/.test(letters[i + 1] ?? '') && one !== letters[i + 1],
+  );
   if (middle < 0) return `${word}x`;
   return [...letters.slice(0, middle), letters[middle + 1], letters[middle], ...letters.slice(middle + 2)].join('');
 }

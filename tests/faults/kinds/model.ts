@@ -14,7 +14,7 @@ export function modelFaults(sound: Sound, entries: readonly Entry[]): Fault[] {
     ...brokenPath(sound, entry),
     ...programTwice(sound, entry, own),
     ...revisions(sound, entry),
-    ...handless(sound, entry),
+    ...handless(sound, entry, own),
   ]);
 }
 
@@ -31,7 +31,10 @@ function stagePastNeighbour(sound: Sound, entry: Entry, entries: readonly Entry[
       const other = sizeOf(one.scalar, bare)!;
       // As far beyond it as it was before it.
       const to = (2 * other.nominal - own.nominal) / (bare === 'in' ? 25.4 : 1);
-      const splices = valued(entry, withFirst(entry.scalar!, () => plain(to)));
+      const splices = valued(
+        entry,
+        withFirst(entry.scalar!, () => plain(to)),
+      );
       const also = [{ file: one.file, offset: one.key[0] }];
       return faultAt(sound, entry, { kind: 'stage past its neighbour', what: dotted(one), splices, must: true, also });
     });
@@ -51,13 +54,16 @@ function farOff(sound: Sound, entry: Entry): Fault[] {
   const file = sound.files[entry.file]!;
   const by = /^units: in/m.test(file) ? 25.4 : 1;
   return [900, -900].map((far) => {
-    const splices = valued(entry, withFirst(entry.scalar!, (value) => plain(value + far / by)));
+    const splices = valued(
+      entry,
+      withFirst(entry.scalar!, (value) => plain(value + far / by)),
+    );
     return faultAt(sound, entry, { kind: 'place outside the body', what: String(far), splices, must: true });
   });
 }
 
 function brokenPath(sound: Sound, entry: Entry): Fault[] {
-  if (!/path$/.test(dotted(entry)) || entry.scalar === undefined) return [];
+  if (!dotted(entry).endsWith('path') || entry.scalar === undefined) return [];
   const path = entry.scalar;
   const numbers = [...path.matchAll(/-?\d+(\.\d+)?/g)];
   const middle = numbers[Math.floor(numbers.length / 2)]!;
@@ -73,7 +79,9 @@ function brokenPath(sound: Sound, entry: Entry): Fault[] {
   ];
   return ways
     .filter(([, text]) => text !== path)
-    .map(([what, text]) => faultAt(sound, entry, { kind: 'path broken', what, splices: valued(entry, text), must: what !== 'not closed' }));
+    .map(([what, text]) =>
+      faultAt(sound, entry, { kind: 'path broken', what, splices: valued(entry, text), must: what !== 'not closed' }),
+    );
 }
 
 function programTwice(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault[] {
@@ -95,12 +103,21 @@ function programTwice(sound: Sound, entry: Entry, entries: readonly Entry[]): Fa
 const revisions = (sound: Sound, entry: Entry): Fault[] =>
   dotted(entry) === 'revision'
     ? ['I', 'O', 'Q', 'S', 'X', 'Z', 'AI', 'c', 'C1', '3', 'ABCD'].map((text) =>
-        faultAt(sound, entry, { kind: 'revision letter not allowed', what: text, splices: valued(entry, text), must: true }),
+        faultAt(sound, entry, {
+          kind: 'revision letter not allowed',
+          what: text,
+          splices: valued(entry, text),
+          must: true,
+        }),
       )
     : [];
 
-/** The left hand without anything of its own. */
-const handless = (sound: Sound, entry: Entry): Fault[] =>
-  dotted(entry) === 'handed.left'
-    ? [faultAt(sound, entry, { kind: 'left hand with the right hand’s things', splices: valued(entry, '{}'), must: true, also: entry.parents.map((offset) => ({ file: entry.file, offset })) })]
-    : [];
+/** The left hand without anything of its own: every fixture and program is a mistake for itself. */
+function handless(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault[] {
+  if (dotted(entry) !== 'handed.left') return [];
+  const also = entries
+    .filter((one) => !one.left && /(fixture|program|jig)$/.test(dotted(one)))
+    .map((one) => ({ file: one.file, offset: one.key[0] }));
+  const kind = 'left hand with the right hand’s things';
+  return [faultAt(sound, entry, { kind, splices: valued(entry, '{}'), must: true, also, several: true })];
+}

@@ -31,16 +31,32 @@ function slipsOf(entry: Entry): Slip[] {
   const limits = /±|\.\.|\+.*\/-/.test(text);
   return [
     ...(moves ? [{ kind: '× 10', text: withFirst(text, (value) => plain(value * 10)) }] : []),
-    ...(moves ? [{ kind: '÷ 10', text: withFirst(text, (value) => plain(value / 10)), always: whole === true && !/0$/.test(text) }] : []),
-    ...(moves ? [{ kind: 'negative', text: withFirst(text, (value) => plain(-value)), always: positive === true }] : []),
+    ...(moves
+      ? [
+          {
+            kind: '÷ 10',
+            text: withFirst(text, (value) => plain(value / 10)),
+            always: whole === true && !text.endsWith('0'),
+          },
+        ]
+      : []),
+    ...(moves
+      ? [{ kind: 'negative', text: withFirst(text, (value) => plain(-value)), always: positive === true }]
+      : []),
     ...(moves ? [{ kind: 'zero', text: withFirst(text, () => '0'), always: positive === true }] : []),
     ...(length && moves ? [{ kind: 'other unit of length', text: otherLength(text) }] : []),
-    { kind: 'unit of another kind', text: `${bareText(text)} ${quantity === 'mass' ? 'mm' : 'kg'}`, always: quantity !== 'any' },
+    {
+      kind: 'unit of another kind',
+      text: `${bareText(text)} ${quantity === 'mass' ? 'mm' : 'kg'}`,
+      always: quantity !== 'any' || READS_A_QUANTITY.test(dotted(entry)),
+    },
     ...(limits ? [{ kind: 'limits removed', text: bareText(text), always: entry.schema.limits === 'needed' }] : []),
     ...(limits && size ? limitSlips(text, size) : []),
     ...(whole ? [{ kind: 'not whole', text: `${text}.5`, always: true }] : []),
     { kind: 'a word for a number', text: 'lots', always: true },
-    ...(/resolution$/.test(dotted(entry)) ? [{ kind: 'resolution × 20', text: withFirst(text, (value) => plain(value * 20)) }] : []),
+    ...(dotted(entry).endsWith('resolution')
+      ? [{ kind: 'resolution × 20', text: withFirst(text, (value) => plain(value * 20)) }]
+      : []),
   ];
 }
 
@@ -71,6 +87,8 @@ function faultOf(sound: Sound, entry: Entry, { kind, text, always }: Slip): Faul
     if (entry.shadowed) return false;
     if (always) return true;
     if (implausible(entry, text, bareUnit(sound, entry))) return true;
+    // No air is more than saturated, no board all water, and no more timber ends in blanks than was bought.
+    if (entry.schema.quantity === 'fraction' && (sizeOf(text, '%')?.nominal ?? 0) > 100) return true;
     if (kind === 'resolution × 20') return READ_WITH_LIMITS.has(entry.path[1]!);
     return unsound(planted(sound.files, splices), sound.layers).length > 0;
   };
@@ -92,6 +110,9 @@ const READ_WITH_LIMITS = new Set([
   'hygrometer',
   'press-readout',
 ]);
+
+/** All gauges but one: go and no-go have no unit. */
+const READS_A_QUANTITY = /^gauges\.(?!plug-set)/;
 
 /** The unit bare lengths of the file are in: a base and the plant have their own. */
 const bareUnit = (sound: Sound, { file }: Entry): string => /^units: (\w+)/m.exec(sound.files[file]!)?.[1] ?? 'mm';

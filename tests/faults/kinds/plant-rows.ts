@@ -7,7 +7,9 @@ import type { Sound } from '../sound.ts';
 import { usesOf } from './removed.ts';
 
 export const rowFaults = (sound: Sound, entries: readonly Entry[]): Fault[] => [
-  ...entries.filter(isRow).flatMap((entry) => [...retired(sound, entry), twice(sound, entry), twiceInOneFile(sound, entry)]),
+  ...entries
+    .filter(isRow)
+    .flatMap((entry) => [...retired(sound, entry), twice(sound, entry), twiceInOneFile(sound, entry)]),
   ...entries.flatMap((entry) => linesExchanged(sound, entry, entries)),
   ...entries.flatMap((entry) => thinnerBoard(sound, entry, entries)),
 ];
@@ -34,7 +36,12 @@ function twice(sound: Sound, entry: Entry): Fault {
   const again = 'models/plant/zz-again.yaml';
   const text = `units: mm\n${path[0]}:\n  ${own}\n`;
   const also = [{ file: again, offset: text.indexOf(own) }];
-  return faultAt(sound, entry, { kind: 'row defined twice', splices: [{ file: again, from: 0, to: 0, text }], must: true, also: also.map((one) => ({ ...one, offset: one.offset - text.length })) });
+  return faultAt(sound, entry, {
+    kind: 'row defined twice',
+    splices: [{ file: again, from: 0, to: 0, text }],
+    must: true,
+    also: also.map((one) => ({ ...one, offset: one.offset - text.length })),
+  });
 }
 
 /** The same row again under itself, as a copied line stays behind. */
@@ -44,7 +51,12 @@ function twiceInOneFile(sound: Sound, entry: Entry): Fault {
   const line = text.lastIndexOf('\n', key[0]) + 1;
   const own = text.slice(line, value[1]);
   const splices = [{ file, from: line, to: line, text: `${own.trimEnd()}\n` }];
-  return faultAt(sound, entry, { kind: 'row twice in one file', splices, must: true, also: [{ file, offset: line - 1 }] });
+  return faultAt(sound, entry, {
+    kind: 'row twice in one file',
+    splices,
+    must: true,
+    also: [{ file, offset: line - 1 }],
+  });
 }
 
 function linesExchanged(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault[] {
@@ -56,7 +68,14 @@ function linesExchanged(sound: Sound, entry: Entry, entries: readonly Entry[]): 
     { file, from: trim.value[0], to: trim.value[1], text: entry.scalar! },
   ];
   const used = usesOf(sound, entry.path[1]!, 'lines').length > 0;
-  return [faultAt(sound, entry, { kind: 'rough and trim line exchanged', splices, must: used, also: [{ file, offset: trim.key[0] }] })];
+  return [
+    faultAt(sound, entry, {
+      kind: 'rough and trim line exchanged',
+      splices,
+      must: used,
+      also: [{ file, offset: trim.key[0] }],
+    }),
+  ];
 }
 
 /** The next thinner board that is sold: 13/16 for 7/8, 1-1/4 for 1-1/2. */
@@ -66,5 +85,12 @@ function thinnerBoard(sound: Sound, entry: Entry, entries: readonly Entry[]): Fa
   const rough = entries.find((one) => dotted(one) === `stock.${path[1]}.rough`)!;
   const splices = [rough, entry].map(({ value }) => ({ file, from: value[0], to: value[1], text: '5/8 in' }));
   const uses = usesOf(sound, path[1]!, 'stock');
-  return [faultAt(sound, entry, { kind: 'thinner board', splices, must: uses.length > 0, also: [{ file, offset: rough.key[0] }, ...uses] })];
+  return [
+    faultAt(sound, entry, {
+      kind: 'thinner board',
+      splices,
+      must: uses.length > 0,
+      also: [{ file, offset: rough.key[0] }, ...uses],
+    }),
+  ];
 }

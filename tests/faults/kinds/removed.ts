@@ -1,7 +1,7 @@
 /** Something taken out: each leaf, each map, each item. */
 import { dotted } from '../entries.ts';
 import type { Entry } from '../entries.ts';
-import type { Fault, Splice } from '../fault.ts';
+import type { Fault, Mark, Splice } from '../fault.ts';
 import { faultAt } from '../fault.ts';
 import type { Sound } from '../sound.ts';
 import { plantFiles } from '../merged.ts';
@@ -9,11 +9,38 @@ import { plantFiles } from '../merged.ts';
 export function removedFaults(sound: Sound, entries: readonly Entry[]): Fault[] {
   return entries.map((entry) => {
     const splices = [withoutEntry(sound, entry)];
-    const also = [...entry.parents, firstKey(entry, entries)].map((offset) => ({ file: entry.file, offset }));
+    const near = [...entry.parents, firstKey(entry, entries)].map((offset) => ({ file: entry.file, offset }));
+    const also = [...near, ...conflicting(sound, entry, entries)];
     const kind = entry.required ? 'removed, required' : 'removed, optional';
-    return faultAt(sound, entry, { kind, splices, must: mustBeMissed(sound, entry), also });
+    return faultAt(sound, entry, { kind, splices, must: mustBeMissed(sound, entry), also, several: isTable(entry) });
   });
 }
+
+/** A whole table of the plant: every name in it is missing for itself. */
+const isTable = ({ of, path }: Entry): boolean => of === 'plant' && path.length === 1;
+
+/** Lines that no longer agree: uses of the row, the band of a finish or the finish of a band, the right hand's own. */
+function conflicting(sound: Sound, entry: Entry, entries: readonly Entry[]): Mark[] {
+  const { path, scalar, left, of } = entry;
+  const named = (want: string): Mark[] =>
+    entries.filter((one) => dotted(one) === want).map((one) => ({ file: one.file, offset: one.key[0] }));
+  if (left) return entries.filter((one) => !one.left && isUnder(one.path, path.slice(2))).map(markOf);
+  if (path[0] === 'finishes' && of === 'model') return named(`grades.${scalar}`);
+  if (path[0] === 'grades' && path.length === 2 && of === 'model') return named('finishes');
+  if (of !== 'plant') return [];
+  if (path.length === 2) return usesOf(sound, path[1]!, path[0]!);
+  const inTable = entries.filter((one) => one.of === 'plant' && one.path[0] === path[0] && one.path.length === 2);
+  return path.length === 1 ? inTable.flatMap((one) => usesOf(sound, one.path[1]!, path[0]!)) : stationOf(path, entries);
+}
+
+const markOf = ({ file, key }: Entry): Mark => ({ file, offset: key[0] });
+
+const isUnder = (path: readonly string[], above: readonly string[]): boolean =>
+  above.length <= path.length && above.every((key, i) => key === path[i]);
+
+/** A gauge that is missing is missing at its station. */
+export const stationOf = (path: readonly string[], entries: readonly Entry[]): Mark[] =>
+  path[2] === 'gauges' ? entries.filter((one) => dotted(one) === path.slice(0, 2).join('.')).map(markOf) : [];
 
 /** The cut that takes an entry out and leaves the rest well formed. */
 export function withoutEntry(sound: Sound, { file, flow, siblings, nth }: Entry): Splice {
@@ -60,6 +87,8 @@ const NEEDED = [
   /^cavities(\.neck-pocket)?$/,
   /^holes(\.tooling-hole-[ab])?$/,
   /^(route|stations|machines|cutters|gauges|species|stock|lines|fixtures|jigs|patterns|finishes|plant|grades|adhesives)$/,
+  // A set-up that pins the body needs a fixture with those pins.
+  /^fixtures\.[\w-]+-back-\w+\.pattern$/,
   /^lines\.\w+\.(cap|back|slab|glue-line)$/,
 ];
 

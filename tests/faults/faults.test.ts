@@ -1,0 +1,60 @@
+/**
+ * One fault at a time, planted in sound models: each that must be noticed is, at its line, with one top finding.
+ *
+ *   FAULTS_ALL=1        all of them in the sample, and more in the demo models; without it a seeded sample
+ *   FAULTS=text         only faults whose id has this in it, out of all
+ *   FAULTS_SHOW=1       prints what came of each that falls short, in full
+ */
+import { expect, test } from 'vitest';
+import { faultsOf, sampled } from './generator.ts';
+import type { Fault } from './fault.ts';
+import { judged, shortcoming, verdictText } from './judge.ts';
+import { knownGaps } from './known-gaps.ts';
+import { seedOf } from './seeded.ts';
+import type { Sound } from './sound.ts';
+import { soundDemos, soundSample } from './sound.ts';
+import { tables } from './table.ts';
+
+const { FAULTS_ALL: all, FAULTS: only, FAULTS_SHOW: show } = process.env;
+
+function chosen(sound: Sound, faults: readonly Fault[], few: number, many: number): Fault[] {
+  if (only !== undefined) return faults.filter(({ id }) => id.includes(only));
+  return sampled(faults, all ? many : few, seedOf(sound.name));
+}
+
+test('every fault that must be noticed is, at its line, with one top finding', { timeout: 3_600_000 }, () => {
+  const sample = soundSample();
+  const plan = [
+    { sound: sample, faults: chosen(sample, faultsOf(sample), 140, Infinity) },
+    ...soundDemos().map((sound) => ({ sound, faults: chosen(sound, faultsOf(sound, 'model'), 3, 60) })),
+  ];
+  const verdicts = plan.flatMap(({ sound, faults }) => faults.map((fault) => judged(sound, fault)));
+  console.log(tables(verdicts));
+  const short = verdicts.filter((verdict) => shortcoming(verdict) !== undefined);
+  if (show) console.log(short.map(verdictText).join('\n\n'));
+
+  const known = new Set(knownGaps.flatMap(({ ids }) => ids));
+  const plantedIds = new Set(verdicts.map(({ fault }) => fault.id));
+  const shortIds = new Set(short.map(({ fault }) => fault.id));
+  expect(plantedIds.size).toBe(verdicts.length);
+  expect(plantedIds.size).toBeGreaterThan(only === undefined ? 150 : 0);
+  expect({
+    'new gaps': short.filter(({ fault }) => !known.has(fault.id)).map((one) => `${one.fault.id}: ${shortcoming(one)}`),
+    'mended: take them off known-gaps.ts': [...known].filter((id) => plantedIds.has(id) && !shortIds.has(id)),
+    'no such fault any more': all && only === undefined ? [...known].filter((id) => !plantedIds.has(id)) : [],
+  }).toEqual({ 'new gaps': [], 'mended: take them off known-gaps.ts': [], 'no such fault any more': [] });
+});
+
+test('faults are planted at the line they name, and change nothing else', () => {
+  const sample = soundSample();
+  for (const fault of faultsOf(sample)) {
+    const files = fault.splices.map(({ file }) => file);
+    expect(files, fault.id).toContain(fault.marks[0]!.file);
+    for (const { file, from, to, text } of fault.splices) {
+      const before = sample.files[file] ?? '';
+      expect(from, fault.id).toBeLessThanOrEqual(to);
+      expect(to, fault.id).toBeLessThanOrEqual(before.length);
+      expect(before.slice(from, to), fault.id).not.toBe(text);
+    }
+  }
+});

@@ -1,0 +1,1 @@
+export const knownGaps: readonly { readonly reason: string; readonly ids: readonly string[] }[] = [];
