@@ -80,10 +80,23 @@ function without(text: string, bases: readonly Document[], basedOn: string, spar
     for (const key of ['timber', 'stages', 'carve', 'cavities', 'holes', 'outline', 'neck', 'bridge', 'grades'])
       doc.delete(key);
   drop([]);
-  if (bases.some((base) => base.hasIn(['handed', 'left']))) {
-    ['back', 'top'].forEach((setup, i) => doc.setIn(['handed', 'left', 'setups', setup, 'program'], spare[i]));
+  const free = [...spare];
+  for (const path of [['setups'], ['handed', 'left', 'setups']]) {
+    for (const setup of setupsOf(bases, path)) {
+      const program = [...path, setup, 'program'];
+      if (!doc.hasIn(program)) doc.setIn(program, free.shift());
+    }
   }
   const { items } = doc.contents as unknown as YAMLMap;
   items.splice(3, 0, doc.createPair('based-on', basedOn) as (typeof items)[number]);
   return doc.toString({ lineWidth: 0 });
+}
+
+/** Set-ups to which a base gives a program: each wants a number of its own here. */
+function setupsOf(bases: readonly Document[], path: readonly string[]): readonly string[] {
+  const names = bases.flatMap((base) => {
+    const setups = base.getIn(path);
+    return isMap(setups) ? setups.items.map(({ key }) => String(isScalar(key) ? key.value : key)) : [];
+  });
+  return [...new Set(names)].filter((name) => bases.some((base) => base.hasIn([...path, name, 'program'])));
 }

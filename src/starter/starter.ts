@@ -17,7 +17,7 @@ const MM = 1_000_000;
 export type Started =
   { readonly text: string; readonly spare: readonly string[] } | { readonly missing: readonly string[] };
 
-/** `taken`: program numbers in use. `spare`: two more that nobody uses, for the other hand. */
+/** `taken`: program numbers in use. `spare`: more that nobody uses, for the other hand and further set-ups. */
 export function startSpec(id: string, plant: PlantSpec, taken: ReadonlySet<string>): Started {
   const reading = makeFacts([]).read((use) => choices(id, plant, use, taken));
   if (!reading.ok) return { missing: reading.missing };
@@ -95,12 +95,14 @@ function timber(plant: PlantSpec, use: Use, parts: readonly Part[]) {
   >;
 }
 
+const SPARE = 8;
+
 /** Program numbers nobody uses, in the plant's number of digits. */
 function programs(plant: PlantSpec, use: Use, taken: ReadonlySet<string>) {
   const given = plant.plant?.['program-digits'];
   const digits = given ? use(given).value : 4;
   const free: string[] = [];
-  for (let n = 10 ** (digits - 1); free.length < 4; n += 1) if (!taken.has(String(n))) free.push(String(n));
+  for (let n = 10 ** (digits - 1); free.length < 2 + SPARE; n += 1) if (!taken.has(String(n))) free.push(String(n));
   return { back: free[0]!, top: free[1]!, spare: free.slice(2) };
 }
 
