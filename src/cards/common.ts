@@ -34,6 +34,17 @@ export function thicknessCheck(desk: Desk, what: Line, ref: Ref, role: string): 
   };
 }
 
+/** The thickness of every part after a stage, checked. */
+export const partChecks = (desk: Desk, station: 'planing' | 'sizing', stage: 'planed' | 'sized'): readonly Check[] =>
+  desk.route.parts.map((part) =>
+    thicknessCheck(
+      desk,
+      say(`${station}.check.thickness`, { part: partName(part) }),
+      `thickness.part.${part}.${stage}`,
+      'thickness',
+    ),
+  );
+
 export const byEye = (desk: Desk, what: Line, gauge: Check['gauge'] = say('common.by-eye')): Check => ({
   what,
   gauge,

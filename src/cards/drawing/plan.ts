@@ -25,6 +25,17 @@ export interface PlanWanted {
   readonly points?: boolean;
 }
 
+/** Numbered points on the part as it is at this station, its saw line and location holes. */
+export const pointsPlan = (desk: Desk): Drawing =>
+  plan(desk, {
+    caption: say('caption.points'),
+    view: 'top',
+    outline: 'hidden',
+    rough: true,
+    points: true,
+    pattern: true,
+  });
+
 const hundredth = (mm: number): number => Math.round(mm * 100) / 100 + 0;
 
 export function plan(desk: Desk, wanted: PlanWanted): Drawing {

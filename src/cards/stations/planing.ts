@@ -1,5 +1,5 @@
 /** Planing: a light cut off each face so that both clean up. */
-import { byEye, cautions, key, partName, thickOrThin, thicknessCheck } from '../common.ts';
+import { byEye, cautions, key, partName, thickOrThin, partChecks } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -34,17 +34,7 @@ const station: Station = {
         { role: say('tool.machine'), name: desk.machine() },
         { role: say('tool.thickness'), name: desk.gauge('thickness').name },
       ],
-      checks: [
-        ...parts.map((part) =>
-          thicknessCheck(
-            desk,
-            say('planing.check.thickness', { part: partName(part) }),
-            `thickness.part.${part}.planed`,
-            'thickness',
-          ),
-        ),
-        byEye(desk, say('planing.check.clean')),
-      ],
+      checks: [...partChecks(desk, 'planing', 'planed'), byEye(desk, say('planing.check.clean'))],
       whenOut: [...thickOrThin(desk), say('planing.out.rough')],
       cautions: cautions(desk, 'rotating', 'feed', 'metal', 'lockout', 'stopped'),
       drawings: [plan(desk, { caption: say('caption.points'), view: 'top', rough: true, blank: true, points: true })],

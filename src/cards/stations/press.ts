@@ -1,7 +1,7 @@
 /** Press: bodies in a stack under pressure until the glue holds. */
 import { byEye, cautions, key, thicknessCheck } from '../common.ts';
 import { stack } from '../drawing/stack.ts';
-import { plan } from '../drawing/plan.ts';
+import { pointsPlan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
 import { laminating } from '../laminating.ts';
@@ -41,17 +41,7 @@ const station: Station = {
       ],
       whenOut: [say('press.out.thick'), say('press.out.open-joint'), say('press.out.pressure')],
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
-      drawings: [
-        plan(desk, {
-          caption: say('caption.points'),
-          view: 'top',
-          outline: 'hidden',
-          rough: true,
-          points: true,
-          pattern: true,
-        }),
-        stack(desk),
-      ],
+      drawings: [pointsPlan(desk), stack(desk)],
       tables: [
         {
           title: say('press.table'),

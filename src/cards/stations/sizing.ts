@@ -1,6 +1,6 @@
 /** Sizing: the wide belt brings parts to the thickness they are glued at. */
-import { byEye, cautions, key, partName, thickOrThin, thicknessCheck } from '../common.ts';
-import { plan } from '../drawing/plan.ts';
+import { byEye, cautions, key, partName, thickOrThin, partChecks } from '../common.ts';
+import { pointsPlan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -31,29 +31,10 @@ const station: Station = {
         { role: say('tool.machine'), name: desk.machine() },
         { role: say('tool.thickness'), name: desk.gauge('thickness').name },
       ],
-      checks: [
-        ...parts.map((part) =>
-          thicknessCheck(
-            desk,
-            say('sizing.check.thickness', { part: partName(part) }),
-            `thickness.part.${part}.sized`,
-            'thickness',
-          ),
-        ),
-        byEye(desk, say('sizing.check.clean')),
-      ],
+      checks: [...partChecks(desk, 'sizing', 'sized'), byEye(desk, say('sizing.check.clean'))],
       whenOut: [...thickOrThin(desk), say('sizing.out.taper')],
       cautions: cautions(desk, 'belt', 'metal', 'lockout', 'stopped'),
-      drawings: [
-        plan(desk, {
-          caption: say('caption.points'),
-          view: 'top',
-          outline: 'hidden',
-          rough: true,
-          points: true,
-          pattern: true,
-        }),
-      ],
+      drawings: [pointsPlan(desk)],
       tables: [
         {
           title: say('sizing.table'),

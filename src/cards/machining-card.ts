@@ -1,0 +1,51 @@
+/** The card of one set-up at the router: what all set-ups have in common, and a place for what is a station's own. */
+import type { CardBody, Check, Drawing, KeyNumber, Line, Table } from './card.ts';
+import { cautions, key } from './common.ts';
+import { byFloor, cavitiesOf } from './cutting-order.ts';
+import type { SetupId } from './cutting-order.ts';
+import {
+  cutTitle,
+  cuttingSteps,
+  depthChecks,
+  depthTable,
+  machiningChecks,
+  machiningTools,
+  settingSteps,
+  setupOf,
+} from './machining.ts';
+import type { Desk } from './station.ts';
+import { say } from './station.ts';
+
+/** Three to a row: more would be small print. All depths stand among the checks. */
+const MOST_KEY_NUMBERS = 3;
+
+export interface OwnOfStation {
+  readonly keyNumbers?: readonly KeyNumber[];
+  readonly steps?: readonly Line[];
+  readonly checks?: readonly Check[];
+  readonly drawing: Drawing;
+  readonly tables?: readonly Table[];
+}
+
+export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): CardBody {
+  const vacuum = desk.use(setupOf(desk, setup).hold) === 'vacuum' ? (['vacuum'] as const) : [];
+  return {
+    keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup)].slice(0, MOST_KEY_NUMBERS),
+    steps: [...settingSteps(desk, setup), ...cuttingSteps(desk, setup), ...(own.steps ?? [])],
+    tools: machiningTools(desk, setup),
+    checks: [...(own.checks ?? []), ...depthChecks(desk, setup), ...machiningChecks(desk)],
+    whenOut: [say('machining.out.deep'), say('machining.out.shallow'), say('machining.out.moved')],
+    cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
+    drawings: [own.drawing],
+    tables: [...depthTable(desk, setup), ...(own.tables ?? [])],
+    signOff: [say('sign.program')],
+  };
+}
+
+const depths = (desk: Desk, setup: SetupId): readonly KeyNumber[] =>
+  byFloor(desk, cavitiesOf(desk, setup)).map((name) => {
+    const { way } = desk.use.fact(`cavity.${name}.measuring`);
+    const title = cutTitle(desk, 'cavities', name);
+    const role = way === 'depth' ? 'depth' : 'height';
+    return key(say(`machining.key.${way}`, { cavity: title }), desk.limits(`cavity.${name}.measured`, role));
+  });
