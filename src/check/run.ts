@@ -69,19 +69,32 @@ function upstream({ facts }: Bench, ids: readonly string[]): readonly string[] {
   return [...seen];
 }
 
-/** Errors that follow from an error before them hang under it: one mistake, one finding at the top. */
+/** Errors that follow from another hang under it: one mistake, one finding at the top. */
 export function hang(findings: readonly Finding[]): Finding[] {
-  const top: { finding: Finding; follows: Finding[] }[] = [];
-  for (const finding of findings) {
-    const cause =
-      finding.severity === 'error'
-        ? top.find((one) => one.finding.severity === 'error' && leadsTo(one.finding, finding))
-        : undefined;
-    if (cause) cause.follows.push(finding);
-    else top.push({ finding, follows: [] });
-  }
-  return top.map(({ finding, follows }) => (follows.length === 0 ? finding : { ...finding, follows }));
+  const parents = new Map(findings.map((finding, i) => [finding, causeOf(finding, i, findings)]));
+  const rootOf = (finding: Finding): Finding => {
+    const way = [finding];
+    for (let up = parents.get(finding); up && !way.includes(up); up = parents.get(up)) way.push(up);
+    return way.at(-1)!;
+  };
+  const roots = findings.map(rootOf);
+  return findings
+    .filter((finding, i) => roots[i] === finding)
+    .map((root) => {
+      const follows = findings.filter((finding, i) => roots[i] === root && finding !== root);
+      return follows.length === 0 ? root : { ...root, follows };
+    });
 }
 
-const leadsTo = (cause: Finding, finding: Finding): boolean =>
-  cause.about.some((id) => (finding.from ?? []).some((from) => isUnder(from, id)));
+/** The error this one follows from: one that is at fault in what it was found in, else an earlier one it shares a fact with. */
+function causeOf(finding: Finding, index: number, findings: readonly Finding[]): Finding | undefined {
+  if (finding.severity !== 'error') return undefined;
+  const errors = findings.filter((other) => other !== finding && other.severity === 'error');
+  const atFault = errors.find(
+    (other) => concerns(other.about.slice(0, 1), finding) && !concerns(finding.about.slice(0, 1), other),
+  );
+  return atFault ?? errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding));
+}
+
+const concerns = (ids: readonly string[], finding: Finding): boolean =>
+  ids.some((id) => (finding.from ?? []).some((from) => isUnder(from, id)));

@@ -1,5 +1,4 @@
 /** The outline is one closed line that does not cross itself. */
-import { selfCrossing } from '../../geometry/crossing.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint, sentence } from '../say.ts';
@@ -17,26 +16,15 @@ const check: Check = {
   },
   run: ({ subject: { hand }, facts }) => {
     const outline = look(facts, (use) => use.fact('outline.drawn'));
-    if (!outline) return [];
-    if (!outline.ok) {
-      const { at, what, mend } = outline;
-      return [
-        {
-          at: 'outline.path',
-          within: [at, at + 1],
-          what: `The path of the outline: ${what}.`,
-          mend: sentence(mend),
-          against: [],
-        },
-      ];
-    }
-    const crossing = selfCrossing(outline.polygon);
-    if (!crossing) return [];
+    if (!outline || outline.ok) return [];
+    const { at, what, mend, crossing } = outline;
+    const where = crossing ? ` near ${sayPoint(crossing, hand)}` : '';
     return [
       {
         at: 'outline.path',
-        what: `The outline crosses itself near ${sayPoint(crossing, hand)}.`,
-        mend: 'Draw it in one sweep round the body.',
+        ...(crossing ? {} : { within: [at, at + 1] as const }),
+        what: `The path of the outline: ${what}${where}.`,
+        mend: sentence(mend),
         against: [],
       },
     ];

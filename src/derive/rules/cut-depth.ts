@@ -27,6 +27,8 @@ declare module '../../facts/facts.ts' {
     [id: `${CutKind}.${string}.achieved`]: Length;
     [id: `${CutKind}.${string}.height`]: Length;
     [id: `${CutKind}.${string}.measured`]: Length;
+    /** How deep the tool goes below the face that looks up, with limits. */
+    [id: `${CutKind}.${string}.deep`]: Length;
     [id: `${CutKind}.${string}.measuring`]: Measured;
   }
 }
@@ -74,6 +76,13 @@ function depth(subject: Subject, cut: Cut) {
       },
     }),
     derivation({
+      id: `${id}.deep`,
+      label: `${name}: how deep the tool goes`,
+      formula: 'face that looks up, at its highest, − floor; limits are those of the requirement',
+      source: graph,
+      value: (use) => deep(subject, use, requirementOf(subject, use, cut)),
+    }),
+    derivation({
       id: `${id}.measuring`,
       label: `${name}: where it is measured from`,
       formula: 'the surface there at that moment that leaves the widest limits',
@@ -95,6 +104,17 @@ const cutOf = ({ setup, floor }: Requirement) => ({ setup, surface: floor });
 /** Nominal z of the floor: z of the end less sign · distance. */
 function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requirement): Length {
   return subtract(nominal(surfaceHeight(subject, use, end)), nominal(scale(distance, sign)));
+}
+
+/** From the highest surface the tool meets in that set-up down to the floor, as far off as the requirement allows. */
+function deep(subject: Subject, use: Use, requirement: Requirement): Length {
+  const { spec } = subject;
+  const { distance } = requirement;
+  const face = openFace(subject, use, requirement) ?? surfaceOf(spec, 'machined-top');
+  const way = subtract(nominal(surfaceHeight(subject, use, face)), floorHeight(subject, use, requirement));
+  const value = Math.abs(way.value);
+  const room = Math.max((distance.high ?? 0) - distance.value, distance.value - (distance.low ?? 0), 0);
+  return { ...way, value, low: value - room, high: value + room };
 }
 
 function measuring(subject: Subject, use: Use, requirement: Requirement): Measured {

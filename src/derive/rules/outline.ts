@@ -4,9 +4,13 @@ import { byDefinition, practice } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
 import { row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
+import type { Point } from '../../geometry/axes.ts';
+import { leastConcaveBend } from '../../geometry/concave.ts';
+import { selfCrossing } from '../../geometry/crossing.ts';
 import { bounds, regionArea } from '../../geometry/measure.ts';
 import { offset } from '../../geometry/offset.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
+import { parsePath } from '../../geometry/path.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror } from '../../geometry/transform.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
@@ -19,10 +23,18 @@ export type Saw = 'rough' | 'trim';
 /** An outline that cannot be drawn: said by a check, at its place in the path. */
 export type Drawn =
   | { readonly ok: true; readonly polygon: Polygon }
-  | { readonly ok: false; readonly at: number; readonly what: string; readonly mend: string };
+  | {
+      readonly ok: false;
+      readonly at: number;
+      readonly what: string;
+      readonly mend: string;
+      /** Where it crosses itself, if that is what is wrong. */
+      readonly crossing?: Point;
+    };
 
 declare module '../../facts/facts.ts' {
-  interface DerivedFacts extends Record<`saw.${Saw}.line`, Polygon>, Record<`saw.${Saw}.distance`, Length> {
+  interface DerivedFacts
+    extends Record<`saw.${Saw}.line`, Polygon>, Record<`saw.${Saw}.${'distance' | 'bend'}`, Length> {
     'outline.drawn': Drawn;
     'outline.polygon': Polygon;
     'outline.length': Length;
@@ -68,13 +80,19 @@ const rule: Rule = (subject) => [
 ];
 export default rule;
 
+/** Any blade follows a bend as wide as this. */
+const STRAIGHT_MM = 10_000;
+
 /** A saw wanders a hundred times as far. */
 const ARC_MM = 0.01;
 
 function drawn({ spec, hand }: Subject, use: Use): Drawn {
   const made = shapePolygon({ kind: 'path', d: use(spec.outline.path) });
   if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
-  return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
+  const polygon = hand === 'left' ? mirror(made.polygon) : made.polygon;
+  const crossing = selfCrossing(polygon);
+  if (!crossing) return { ok: true, polygon };
+  return { ok: false, at: 0, what: 'it crosses itself', mend: 'draw it in one sweep round the body', crossing };
 }
 
 function size(
@@ -99,6 +117,20 @@ function saw({ spec, plant }: Subject, which: Saw) {
       formula: 'as the line gives it',
       source: byDefinition,
       value: (use) => use(row(plant.lines, use(spec.line), 'plant.lines')[`${which}-line`]),
+    }),
+    derivation({
+      id: `saw.${which}.bend`,
+      label: `${which} line: tightest inside bend`,
+      formula:
+        'least inside radius of the outline − distance of the line, at least nothing; a straight line where it is convex',
+      source: byDefinition,
+      value: (use) => {
+        // A bend of an outline that cannot be drawn is no bend.
+        use.fact('outline.polygon');
+        const parsed = parsePath(use(spec.outline.path));
+        const bend = parsed.ok ? leastConcaveBend(parsed.path) : undefined;
+        return lengthOfMm(Math.max(0, (bend?.radiusMm ?? STRAIGHT_MM) - toMm(use.fact(`saw.${which}.distance`))));
+      },
     }),
     derivation({
       id: `saw.${which}.line`,

@@ -1,0 +1,41 @@
+/** The saw's blade can follow its line. */
+import { row, wanted } from '../../facts/row.ts';
+import { leastConcaveRadiusMm } from '../../reference/blades.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'blade-too-wide',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'A blade forced round a bend tighter than it can take twists, burns and breaks.',
+  mend: 'Use a narrower blade, cut relief cuts first, or move the line out.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'blade-width: 1/4 in',
+    fails: 'blade-width: 1 in',
+  },
+  run: (bench) => [...fault(bench, 'rough-sawing', 'rough'), ...fault(bench, 'trim-sawing', 'trim')],
+};
+export default check;
+
+function fault({ subject: { plant }, facts }: Bench, station: string, line: 'rough' | 'trim'): Fault[] {
+  const seen = look(facts, (use) => {
+    const machine = use(wanted(row(plant.stations, station, 'plant.stations').machine, 'machine'));
+    const blade = row(plant.machines, machine, 'plant.machines')['blade-width'];
+    return blade && { blade: use(blade), row: blade.id, bend: use.fact(`saw.${line}.bend`), machine };
+  });
+  if (!seen) return [];
+  const { blade, bend, machine } = seen;
+  const needed = leastConcaveRadiusMm(blade.value / 25_400_000) * 1_000_000;
+  if (bend.value >= needed) return [];
+  return [
+    {
+      at: 'outline.path',
+      what: `The ${line} line bends inward to a radius of ${say(bend, bend.value)}, and the ${say(blade, blade.value)} blade of ${machine} follows ${say(bend, needed)} at least.`,
+      mend: 'Use a narrower blade, cut relief cuts first, or draw the bend wider.',
+      against: [{ at: seen.row, text: 'width of the blade' }],
+    },
+  ];
+}

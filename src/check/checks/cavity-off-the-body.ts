@@ -1,0 +1,46 @@
+/** Cavities lie inside the body; only a neck pocket runs out of it. */
+import { namesOf } from '../../facts/row.ts';
+import { regionArea } from '../../geometry/measure.ts';
+import { difference } from '../../geometry/offset.ts';
+import { formatNumber } from '../../units/format.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+
+/** Less than this outside is the rounding of the drawing, mm². */
+const ROUNDING_MM2 = 0.5;
+
+const check: Check = {
+  id: 'cavity-off-the-body',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The cutter comes out of the side of the body: the edge is gone, and offcuts fly.',
+  mend: 'Move the cavity inward, or make it smaller.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'at: { x: 80, y: -100 }',
+    fails: 'at: { x: 130, y: -100 }',
+  },
+  run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
+};
+export default check;
+
+function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
+  const cavity = spec.cavities![id]!;
+  const seen = look(facts, (use) => ({
+    purpose: use(cavity.purpose),
+    drawn: use.fact(`cavity.${id}.drawn`),
+    outline: use.fact('outline.polygon'),
+    at: use(cavity.at.x) && cavity.at.x.id,
+  }));
+  if (!seen || seen.purpose === 'neck' || !seen.drawn.ok) return [];
+  const outsideMm2 = Math.abs(regionArea(difference([seen.drawn.polygon], [seen.outline])));
+  if (outsideMm2 <= ROUNDING_MM2) return [];
+  return [
+    {
+      at: cavity.at.x.id,
+      what: `${formatNumber(outsideMm2 / 1e6, 'mm²', 0)} mm² of ${id} lie outside the outline.`,
+      mend: 'Move it inward, or make it smaller.',
+      against: [{ at: 'outline.path', text: 'the outline' }],
+    },
+  ];
+}

@@ -1,0 +1,49 @@
+/** Cutters and drills reach the floor of what they cut. */
+import { namesOf, row } from '../../facts/row.ts';
+import type { Leaf } from '../../facts/leaf.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'cutter-too-short',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Where the flutes end the shank rubs: it burns the wood, and the tool or the hold gives way.',
+  mend: 'Name a tool that reaches deeper, or cut less deep.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'mill-12: { title: End mill 12, kind: end-mill, diameter: 12, reach: 48 }',
+    fails: 'mill-12: { title: End mill 12, kind: end-mill, diameter: 12, reach: 30 }',
+  },
+  run: (bench) => {
+    const { cavities, holes } = bench.subject.spec;
+    return [
+      ...namesOf(cavities).flatMap((id) => fault(bench, 'cavity', id, cavities![id]!.cutter)),
+      ...namesOf(holes).flatMap((id) => fault(bench, 'hole', id, holes![id]!.drill)),
+    ];
+  },
+};
+export default check;
+
+function fault({ subject: { plant }, facts }: Bench, kind: 'cavity' | 'hole', id: string, tool: Leaf<string>): Fault[] {
+  const seen = look(facts, (use) => {
+    const { reach } = row(plant.cutters, use(tool), 'plant.cutters');
+    return { name: use(tool), reach: use(reach), row: reach.id, deep: use.fact(`${kind}.${id}.deep`) };
+  });
+  if (!seen) return [];
+  const { name, reach, deep } = seen;
+  const most = deep.high ?? deep.value;
+  if (reach.value >= most) return [];
+  return [
+    {
+      at: tool.id,
+      what: `${name} reaches ${say(deep, reach.value)}, and goes ${say(deep, most)} deep here at most.`,
+      mend: `Name a tool that reaches at least ${say(deep, most)}.`,
+      against: [
+        { at: seen.row, text: 'how deep it reaches' },
+        { at: `${kind}.${id}.required`, text: 'the depth asked for' },
+      ],
+    },
+  ];
+}
