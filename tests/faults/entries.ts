@@ -120,11 +120,13 @@ function add({ key, value, needed, ...rest }: Found, walk: Walk): void {
   const { file, of } = walk;
   const { path, left, schema } = rest;
   const says = (tree: Tree): boolean => at(tree, path) !== undefined;
-  const shadowed = walk.others.above.some(says);
+  // Bare numbers are in the units of the file they stand in, whatever other files say.
+  const ownUnits = path[0] === 'units' && walk.others.below.length === 0;
+  const shadowed = path[0] !== 'units' && walk.others.above.some(says);
   const backed = walk.others.below.some(says) || (left && at(walk.whole, path.slice(2)) !== undefined);
   const scalar = isScalar(value) ? String((value as { source?: string }).source ?? value.value) : undefined;
   const places = { key: [startOf(key), endOf(key)] as const, value: [startOf(value), endOf(value)] as const };
-  const required = needed && !shadowed && !backed;
+  const required = (needed && !shadowed && !backed) || ownUnits;
   walk.found.push({ ...rest, file, of, shadowed, backed, required, scalar, ...places });
   const here = { path, schema, parents: [startOf(key), startOf(value)], left };
   if (isMap(value)) walkMap(value, here, walk);

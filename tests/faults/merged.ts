@@ -20,7 +20,7 @@ export function laid(over: Tree, under: Tree): Tree {
   return { ...kept, ...Object.fromEntries(both) };
 }
 
-const treeOf = (text: string | undefined): Tree => {
+export const treeOf = (text: string | undefined): Tree => {
   const value: unknown = parse(text ?? '');
   return isTree(value) ? value : {};
 };

@@ -2,7 +2,7 @@
  * Arithmetic of the trade, worked out from the README and not from the program: whether a model as it stands can be made.
  * Where it says no, a sound program must say so too. Where it says yes, the program may still know better.
  */
-import { at, isTree, modelOf, plantOf, treeAt } from './merged.ts';
+import { at, isTree, laid, plantOf, treeAt, treeOf } from './merged.ts';
 import type { Tree } from './merged.ts';
 import type { Size } from './quantity.ts';
 import { sizeOf } from './quantity.ts';
@@ -20,11 +20,24 @@ const DUST = 1e-6;
 
 /** What cannot be so, in words; nothing where all that can be worked out here is well. */
 export function unsound(files: Files, layers: readonly string[]): string[] {
-  const model = modelOf(files, layers);
+  const model = layers
+    .map((file) => withUnits(treeOf(files[file])))
+    .reduceRight((below, over) => laid(over, below), {});
   const plant = plantOf(files);
   const line = treeAt(plant, ['lines', String(model['line'])]);
   const bench = { model, plant, line, bare: String(model['units']) };
   return [...chain(bench), ...parts(bench), ...saws(bench), ...tools(bench), ...neck(bench)];
+}
+
+/** Bare sizes with the unit of their file: a model in inches may start from a base in millimetres. */
+function withUnits(tree: Tree): Tree {
+  const unit = String(tree['units']);
+  const marked = (value: unknown): unknown => {
+    if (isTree(value)) return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, marked(one)]));
+    return sizeOf(value, 'bare')?.unit === 'bare' ? `${String(value)} ${unit}` : value;
+  };
+  const sizes = ['stages', 'cavities', 'holes'].filter((key) => key in tree);
+  return { ...tree, ...Object.fromEntries(sizes.map((key) => [key, marked(tree[key])])) };
 }
 
 const size = (value: unknown, bare = 'mm'): Size | undefined => (value === undefined ? undefined : sizeOf(value, bare));
@@ -122,7 +135,9 @@ function tools({ model, plant, bare }: Bench): string[] {
     const [deep, reach] = [deepest(one, model, bare), size(cutter(one['cutter'] ?? one['drill'])['reach'])];
     return deep !== undefined && reach && deep > reach.nominal;
   });
+  const noDepth = all('cavities').filter(([, one]) => (deepest(one, model, bare) ?? 1) <= 0);
   return [
+    ...noDepth.map(([name]) => `the wood left over ${name} is all there is`),
     ...tooWide.map(([name]) => `the cutter of ${name} is wider than its corners`),
     ...otherWidth.map(([name]) => `the drill of ${name} is not as wide as the hole`),
     ...tooShort.map(([name]) => `${name} is deeper than its tool reaches`),

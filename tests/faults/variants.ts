@@ -6,7 +6,15 @@ import type { Sound } from './sound.ts';
 import { soundDemos, soundSample } from './sound.ts';
 import { leftHand } from './variants/left.ts';
 import { nudged, tightened } from './variants/moved.ts';
-import { asDeviations, asRange, otherLength, otherPressure, plusMinus, unitsWritten } from './variants/respelt.ts';
+import {
+  asDeviations,
+  asRange,
+  boardLength,
+  modelLength,
+  otherPressure,
+  plusMinus,
+  unitsWritten,
+} from './variants/respelt.ts';
 import type { Way } from './variants/variant.ts';
 import { base, braces, comments, endings, listing, order } from './variants/written.ts';
 
@@ -27,7 +35,8 @@ export const WAYS: readonly Way[] = [
   asRange,
   asDeviations,
   plusMinus,
-  otherLength,
+  boardLength,
+  modelLength,
   otherPressure,
   comments,
   endings,

@@ -89,6 +89,8 @@ function faultOf(sound: Sound, entry: Entry, { kind, text, always }: Slip): Faul
     if (implausible(entry, text, bareUnit(sound, entry))) return true;
     // No air is more than saturated, no board all water, and no more timber ends in blanks than was bought.
     if (entry.schema.quantity === 'fraction' && (sizeOf(text, '%')?.nominal ?? 0) > 100) return true;
+    // One piece, or two halves.
+    if (dotted(entry) === 'timber.cap.halves' && Number(text) > 2) return true;
     if (kind === 'resolution × 20') return READ_WITH_LIMITS.has(entry.path[1]!);
     return unsound(planted(sound.files, splices), sound.layers).length > 0;
   };

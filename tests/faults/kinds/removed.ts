@@ -1,10 +1,10 @@
 /** Something taken out: each leaf, each map, each item. */
-import { dotted } from '../entries.ts';
+import { dotted, isRow } from '../entries.ts';
 import type { Entry } from '../entries.ts';
 import type { Fault, Mark, Splice } from '../fault.ts';
 import { faultAt } from '../fault.ts';
 import type { Sound } from '../sound.ts';
-import { plantFiles } from '../merged.ts';
+import { at, plantFiles } from '../merged.ts';
 
 export function removedFaults(sound: Sound, entries: readonly Entry[]): Fault[] {
   return entries.map((entry) => {
@@ -27,7 +27,11 @@ function conflicting(sound: Sound, entry: Entry, entries: readonly Entry[]): Mar
   if (left) return entries.filter((one) => !one.left && isUnder(one.path, path.slice(2))).map(markOf);
   if (path[0] === 'finishes' && of === 'model') return named(`grades.${scalar}`);
   if (path[0] === 'grades' && path.length === 2 && of === 'model') return named('finishes');
-  if (of !== 'plant') return [];
+  // The map a model's own file and its base both write: it is said at either.
+  if (of !== 'plant')
+    return entries
+      .filter((one) => one.of === 'model' && one.path.join('.') === path.slice(0, -1).join('.'))
+      .map(markOf);
   if (path.length === 2) return usesOf(sound, path[1]!, path[0]!);
   const inTable = entries.filter((one) => one.of === 'plant' && one.path[0] === path[0] && one.path.length === 2);
   return path.length === 1 ? inTable.flatMap((one) => usesOf(sound, one.path[1]!, path[0]!)) : stationOf(path, entries);
@@ -69,19 +73,23 @@ const firstKey = (entry: Entry, entries: readonly Entry[]): number =>
 function mustBeMissed(sound: Sound, entry: Entry): boolean {
   if (entry.required) return true;
   if (entry.shadowed) return false;
+  if (dotted(entry) === 'setups.top.cutters.carve') return at(sound.model, ['carve', 'kind']) !== 'flat';
   const path = dotted(entry);
   if (entry.left) return /(fixture|program|jig)$/.test(path);
   if (entry.backed) return false;
+  if (entry.path[0] === 'route' && entry.path.length === 2) return MAKES.has(entry.scalar!);
   return NEEDED.some((one) => one.test(path)) || rowInUse(sound, entry);
 }
 
 const NEEDED = [
   /^stages\.(cap|back|slab)(\.sized)?$/,
   /^stages\.body\.(back-faced|machined\.\w+)$/,
-  /^setups\.back\.(faces|cutters\.face)$/,
-  /^setups\.top\.cutters\.carve$/,
+  /^setups\.back\.(faces|cutters(\.face)?)$/,
+  /^setups\.top\.cutters(\.carve)?$/,
   /^setups\.top\.locates-on(\.\d)?$/,
   /^setups\.back\.pins$/,
+  // On one pin a body turns.
+  /^patterns\.[\w-]+\.holes(\.[\w-]+)?$/,
   /^grades\.[\w-]+$/,
   /^finishes\.\d+$/,
   /^cavities(\.neck-pocket)?$/,
@@ -92,8 +100,22 @@ const NEEDED = [
   /^lines\.\w+\.(cap|back|slab|glue-line)$/,
 ];
 
-const rowInUse = (sound: Sound, { of, path }: Entry): boolean =>
-  of === 'plant' && path.length === 2 && namedElsewhere(sound, path[1]!, path[0]!);
+/** Stations without which a body of a cap and a back, both of several boards, is not made. */
+const MAKES = new Set([
+  'jointing',
+  'edge-gluing',
+  'planing',
+  'rough-sawing',
+  'sizing',
+  'lamination',
+  'press',
+  'trim-sawing',
+  'machining-back',
+  'machining-top',
+]);
+
+const rowInUse = (sound: Sound, entry: Entry): boolean =>
+  isRow(entry) && namedElsewhere(sound, entry.path[1]!, entry.path[0]!);
 
 /** Whether the model, what it is based on, or another table of the plant names a row. */
 export function namedElsewhere(sound: Sound, name: string, table: string): boolean {
@@ -112,7 +134,7 @@ export function usesOf(sound: Sound, name: string, table: string): { file: strin
         const before = /(: |\[|, |- )$/.test(text.slice(0, index));
         const comment = text.slice(text.lastIndexOf('\n', index) + 1, index).includes('#');
         // A finish is named by its band; a row of the table is named by itself.
-        return !comment && (after ? table === 'finishes' && sound.layers.includes(file) : before);
+        return !comment && (after ? ['finishes', 'grades'].includes(table) && sound.layers.includes(file) : before);
       })
       .map(({ index }) => ({ file, offset: index })),
   );

@@ -5,13 +5,14 @@ import type { Fault, Mark } from '../fault.ts';
 import { faultAt, planted, valued } from '../fault.ts';
 import type { Tree } from '../merged.ts';
 import { at, treeAt } from '../merged.ts';
+import { seedOf, seeded } from '../seeded.ts';
 import type { Sound } from '../sound.ts';
 import { unsound } from '../trade.ts';
 import { usesOf } from './removed.ts';
 
 export const wordFaults = (sound: Sound, entries: readonly Entry[]): Fault[] => [
   ...entries.flatMap((entry) => otherWord(sound, entry, entries)),
-  ...entries.flatMap((entry) => otherRow(sound, entry)),
+  ...entries.flatMap((entry) => otherRow(sound, entry, entries)),
   ...entries.flatMap((entry) => emptied(sound, entry)),
 ];
 
@@ -19,24 +20,28 @@ function otherWord(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault
   const { schema, scalar, path, of } = entry;
   if (scalar === undefined) return [];
   const also = of === 'plant' && path.length > 2 ? usesOf(sound, path[1]!, path[0]!) : [];
-  return (schema.enum ?? [])
-    .filter((word) => word !== scalar)
-    .map((word) => {
-      const splices = valued(entry, word);
-      const kind = /^setups|\.(from|setup)$/.test(dotted(entry))
-        ? 'wrong set-up or surface'
-        : 'another word of the list';
-      const must = (): boolean =>
-        !entry.shadowed &&
-        (wrongWord(sound, entry, word) || unsound(planted(sound.files, splices), sound.layers).length > 0);
-      return faultAt(sound, entry, {
-        kind,
-        what: word,
-        splices,
-        must,
-        also: [...also, ...requirement(entry, entries)],
-      });
+  const others = (schema.enum ?? []).filter((word) => word !== scalar);
+  // Every word of a set-up; of the plant's long lists a few.
+  return some(sound, entry, others, of === 'plant' ? 2 : Infinity).map((word) => {
+    const splices = valued(entry, word);
+    const kind = /^setups|\.(from|setup)$/.test(dotted(entry)) ? 'wrong set-up or surface' : 'another word of the list';
+    const must = (): boolean =>
+      !entry.shadowed &&
+      (wrongWord(sound, entry, word) || unsound(planted(sound.files, splices), sound.layers).length > 0);
+    return faultAt(sound, entry, {
+      kind,
+      what: word,
+      splices,
+      must,
+      also: [...also, ...requirement(entry, entries)],
     });
+  });
+}
+
+function some(sound: Sound, entry: Entry, words: readonly string[], count: number): string[] {
+  return seeded(seedOf(`${sound.name} ${dotted(entry)}`))
+    .shuffle(words)
+    .slice(0, count);
 }
 
 /** A depth and the surface it is counted from are one requirement over two lines. */
@@ -89,21 +94,35 @@ function wrongInPlant(sound: Sound, { path, scalar }: Entry, word: string, plant
 }
 
 /** Another row of the same table, cavity, hole or set-up. */
-function otherRow(sound: Sound, entry: Entry): Fault[] {
+function otherRow(sound: Sound, entry: Entry, entries: readonly Entry[]): Fault[] {
   const { schema, scalar } = entry;
   if (scalar === undefined || schema.refers === undefined) return [];
   const [of, table = ''] = schema.refers.split('.');
   const tree = of === 'plant' ? sound.plant : sound.model;
   const names = Object.keys(treeAt(tree, [table])).filter((name) => name !== scalar && name !== 'remove');
-  return names.slice(0, 6).map((name) => {
+  return some(sound, entry, names, of === 'plant' ? 2 : Infinity).map((name) => {
     const splices = valued(entry, name);
     const kind = table === 'setups' ? 'moved to another set-up' : 'another row of the table';
     const must = (): boolean =>
       !entry.shadowed &&
       (wrongRow(sound, entry, name) || unsound(planted(sound.files, splices), sound.layers).length > 0);
-    return faultAt(sound, entry, { kind, what: name, splices, must });
+    // Another board is of another species, and it may be too thin as well.
+    return faultAt(sound, entry, {
+      kind,
+      what: name,
+      splices,
+      must,
+      several: table === 'stock',
+      also: bandOf(entry, entries),
+    });
   });
 }
+
+/** The band of the finish that is no longer offered. */
+const bandOf = (entry: Entry, entries: readonly Entry[]): Mark[] =>
+  entries
+    .filter((one) => entry.path[0] === 'finishes' && dotted(one) === `grades.${entry.scalar}`)
+    .map(({ file, key }) => ({ file, offset: key[0] }));
 
 function wrongRow(sound: Sound, entry: Entry, name: string): boolean {
   const path = dotted(entry);
@@ -120,6 +139,7 @@ function wrongRow(sound: Sound, entry: Entry, name: string): boolean {
     return ![hand, 'both'].includes(String(at(other, ['hand']))) || at(other, ['pattern']) !== pins;
   }
   if (/^setups\.\w+\.pins$/.test(path)) return true;
+  if (path === 'neck.pocket') return at(sound.model, ['cavities', name, 'purpose']) !== 'neck';
   if (/^setups\.\w+\.cutters\.\w+$/.test(path)) return at(row('cutters'), ['kind']) === 'drill';
   if (/^setups\.\w+\.machine$/.test(path)) return at(row('machines'), ['kind']) !== 'router';
   if (/^finishes\.\d+$/.test(path)) return true;
@@ -141,6 +161,11 @@ function emptied(sound: Sound, entry: Entry): Fault[] {
   const { schema, scalar, shadowed } = entry;
   if (scalar === undefined || schema.quantity !== undefined) return [];
   return [
-    faultAt(sound, entry, { kind: 'text emptied', splices: valued(entry, "''"), must: !shadowed || isRow(entry) }),
+    faultAt(sound, entry, {
+      kind: 'text emptied',
+      splices: valued(entry, "''"),
+      must: !shadowed || isRow(entry),
+      several: dotted(entry) === 'based-on',
+    }),
   ];
 }

@@ -26,13 +26,21 @@ export const asDeviations = respelling('± as two deviations', (text) =>
 
 export const plusMinus = respelling('± as +/-', (text) => (text.includes('±') ? text.replace('±', '+/-') : undefined));
 
-/** Exact: an inch is 25.4 mm. */
-export const otherLength = respelling('inches as millimetres', (text, bare) => {
+const inMillimetres = (text: string, bare: string): string | undefined => {
   const size = sizeOf(text, bare);
   if (!size || size.unit !== 'in' || /±|\.\.|\+/.test(text)) return undefined;
   const exact = plain(size.nominal);
   return exact.length < 9 ? `${exact} mm` : undefined;
-});
+};
+
+/** Exact: an inch is 25.4 mm. */
+export const boardLength = respelling('inches as millimetres, plant', inMillimetres, 'plant');
+
+/** A size of the model is printed as it is given: other cards. */
+export const modelLength: Way = {
+  ...respelling('inches as millimetres, model', inMillimetres, 'model'),
+  same: false,
+};
 
 /** Exact: a bar is 100 kPa. A pressure is printed in the unit it is given in, so the card of the press is another. */
 export const otherPressure: Way = {
@@ -43,7 +51,7 @@ export const otherPressure: Way = {
   same: false,
 };
 
-function respelling(name: string, spell: (text: string, bare: string) => string | undefined): Way {
+function respelling(name: string, spell: (text: string, bare: string) => string | undefined, only?: Entry['of']): Way {
   return {
     name,
     same: true,
@@ -52,6 +60,7 @@ function respelling(name: string, spell: (text: string, bare: string) => string 
         ({ schema, scalar }) => schema.quantity === 'length' || scalar?.endsWith('kPa'),
       );
       const possible = all.flatMap((entry) => {
+        if (only !== undefined && entry.of !== only) return [];
         const bare = /^units: (\w+)/m.exec(sound.files[entry.file]!)?.[1] ?? 'mm';
         // A bare number in a file in inches is not in millimetres.
         const text =
