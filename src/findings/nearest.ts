@@ -2,8 +2,12 @@
 
 /** The known name nearest to what was written, if it is near enough to be what was meant. */
 export function nearest(written: string, known: Iterable<string>): string | undefined {
+  const names = [...known];
+  // Part of a name is nearer than any other name.
+  const longer = names.filter((name) => name.startsWith(written) && written.length >= 3);
+  if (longer.length === 1) return longer[0];
   let best: { name: string; distance: number } | undefined;
-  for (const name of known) {
+  for (const name of names) {
     const distance = editDistance(written.toLowerCase(), name.toLowerCase());
     if (!best || distance < best.distance) best = { name, distance };
   }

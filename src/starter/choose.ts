@@ -40,6 +40,16 @@ export function cutter(plant: PlantSpec, use: Use, kind: CutterKind, most: numbe
   return wanted(fits[0], `a ${kind} in plant.cutters that reaches ${Math.ceil(reach / 1e6)} mm`);
 }
 
+/** The end mill up to a diameter that reaches deepest. */
+export function longest(plant: PlantSpec, use: Use, most: number): string {
+  const of = (name: string) => row(plant.cutters, name, 'plant.cutters');
+  const reach = (name: string) => use(of(name).reach).value;
+  const fits = inUse(plant, 'cutters')
+    .filter((name) => use(of(name).kind) === 'end-mill' && use(of(name).diameter).value <= most)
+    .toSorted((a, b) => reach(b) - reach(a));
+  return wanted(fits[0], 'an end mill in plant.cutters');
+}
+
 export interface Stock {
   readonly name: string;
   readonly species: string;

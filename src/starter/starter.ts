@@ -8,7 +8,7 @@ import type { Part } from '../facts/parts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import { formatNumber } from '../units/format.ts';
-import { cutter, first, inUse, router, stocks } from './choose.ts';
+import { cutter, first, inUse, longest, router, stocks } from './choose.ts';
 import { LIMITS, body, sized } from './numbers.ts';
 import { specText } from './text.ts';
 
@@ -54,6 +54,8 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     return of !== undefined && use(of) === pattern && rightHand(name);
   };
   const fixtureBack = first(plant, 'fixtures', pinned, `a fixture with pins of ${pattern} in plant.fixtures`);
+  const reach = (name: string) => use(row(plant.cutters, name, 'plant.cutters').reach).value;
+  const controls = longest(plant, use, 2 * CORNER_MM * MM);
   const finish = wanted(inUse(plant, 'finishes')[0], 'a finish in plant.finishes');
   return {
     id,
@@ -70,11 +72,11 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     facing: cutter(plant, use, 'facing', Infinity, 0),
     perimeter: cutter(plant, use, 'end-mill', Infinity, stages.machined / 2),
     pocket: cutter(plant, use, 'end-mill', 2 * CORNER_MM * MM, pocketNm),
-    controls: cutter(plant, use, 'end-mill', 2 * CORNER_MM * MM, CONTROLS_MM * MM),
+    controls,
     drill: cutter(plant, use, 'drill', 12 * MM, 12 * MM),
     drillMm: (name: string) => mm(use(row(plant.cutters, name, 'plant.cutters').diameter).value, 1),
     corner: String(CORNER_MM),
-    floor: mm(stages.machined - CONTROLS_MM * MM, 1),
+    floor: mm(Math.max(LEAST_FLOOR_MM * MM, stages.machined - reach(controls) + MM), 1),
     capFace: parts.length > 1 ? 'cap-face' : 'slab-face',
     finish,
     band: band(plant, use, finish),
@@ -82,7 +84,8 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
 }
 
 const CORNER_MM = 8;
-const CONTROLS_MM = 22;
+/** Wood left over the controls: what shafts of pots and switches are made for; common practice, no source. */
+const LEAST_FLOOR_MM = 6;
 
 export type Choices = ReturnType<typeof choices>;
 

@@ -38,13 +38,13 @@ function form({ subject: { plant }, facts }: Bench, leaf: Leaf<string>): Fault[]
   ];
 }
 
-/** Against the set-ups before it of this hand, and all of the other hands and models. */
+/** Against the set-ups before it of this hand, the other hand, and all other models. */
 function twice({ subject, facts, others }: Bench, leaf: Leaf<string>): Fault[] {
   const number = look(facts, (use) => use(leaf));
   if (number === undefined) return [];
   const own = programsOf(subject);
   const before = own.slice(0, own.indexOf(leaf));
-  const elsewhere = others.flatMap((other) => (after(other, subject) ? [] : programsOf(other)));
+  const elsewhere = others.flatMap((other) => (isRightOf(other, subject) ? [] : programsOf(other)));
   const same = [...before, ...elsewhere].find((other) => facts.peek(other) === number);
   if (!same) return [];
   const where = 'place' in same.writing ? same.writing.place.file : '';
@@ -58,7 +58,8 @@ function twice({ subject, facts, others }: Bench, leaf: Leaf<string>): Fault[] {
   ];
 }
 
-/** One of two that collide is told: the later by name, and of one model the left hand. */
-const after = (other: Subject, subject: Subject): boolean => keyOf(other) > keyOf(subject);
-const keyOf = ({ spec, hand }: Subject): string =>
-  `${spec.model instanceof Leaf ? spec.model.text : ''} ${hand === 'left' ? 'z' : 'a'}`;
+/** Of one model the left hand is told: it is the one that wants a number of its own. Of two models both. */
+const isRightOf = (other: Subject, subject: Subject): boolean =>
+  subject.hand === 'right' && other.hand === 'left' && idOf(other) === idOf(subject);
+
+const idOf = ({ spec }: Subject): string => (spec.model instanceof Leaf ? spec.model.text : '');

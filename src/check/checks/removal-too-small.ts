@@ -56,7 +56,7 @@ function fault(facts: Facts, removalId: string, beforeId: string, afterId: strin
     {
       at: afterId,
       what: `Too little to take off: ${say(after, thinnest)} at the thinnest before − ${say(after, thickest)} at the thickest after = ${say(after, reaches)}, and it needs ${say(after, least.value)}.`,
-      mend: `Make the stage before at least ${say(after, short)} thicker (nominal ${say(after, before.value + short)}), this one as much thinner (nominal ${say(after, after.value - short)}), or draw the limits in.`,
+      mend: `Make this one at least ${say(after, short)} thinner (nominal ${say(after, after.value - short)}), or what comes before, "${facts.fact(beforeId)!.label}", as much thicker (${say(after, before.value + short)} in all), or draw the limits in.`,
       against: [
         { at: beforeId, text: `the stage before: at the thinnest ${say(before, thinnest)}` },
         {

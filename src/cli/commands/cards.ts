@@ -36,6 +36,14 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
   const host = io.host(options.root);
   const on = options.on ?? host.today();
   const whole = compileAll(host, on);
+  if (whole.models.length === 0) {
+    for (const finding of whole.checked.findings)
+      io.err(`${findingText(renderFinding(finding, whole.checked.workspace.texts))}\n\n`);
+    io.err(
+      'There is no model here, and nothing was written: run platen in the folder that holds models/, or name it with --root.\n',
+    );
+    return EXIT.errors;
+  }
   const compiled = part(whole, names, options.station, io);
   if (!compiled) return EXIT.usage;
   const printed = printCompiled(host, compiled, on);

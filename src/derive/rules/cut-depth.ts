@@ -29,6 +29,8 @@ declare module '../../facts/facts.ts' {
     [id: `${CutKind}.${string}.measured`]: Length;
     /** How deep the tool goes below the face that looks up, with limits. */
     [id: `${CutKind}.${string}.deep`]: Length;
+    /** How much there is to go through from that face to the one on the fixture. */
+    [id: `${CutKind}.${string}.through`]: Length;
     [id: `${CutKind}.${string}.measuring`]: Measured;
   }
 }
@@ -78,9 +80,22 @@ function depth(subject: Subject, cut: Cut) {
     derivation({
       id: `${id}.deep`,
       label: `${name}: how deep the tool goes`,
-      formula: 'face that looks up, at its highest, − floor; limits are those of the requirement',
+      formula: 'from the face that looks up, at its highest, down to the floor; limits are those of the requirement',
       source: graph,
       value: (use) => deep(subject, use, requirementOf(subject, use, cut)),
+    }),
+    derivation({
+      id: `${id}.through`,
+      label: `${name}: wood from the face that looks up to the one it rests on`,
+      formula: 'height of the face that looks up, at its highest, over the surface that rests on the fixture',
+      source: graph,
+      value: (use) => {
+        const requirement = requirementOf(subject, use, cut);
+        const face = openFace(subject, use, requirement) ?? surfaceOf(subject.spec, 'machined-top');
+        const rests = surfaceOf(subject.spec, use(setupOf(subject.spec, requirement.setup)['rests-on']));
+        const apart = subtract(surfaceHeight(subject, use, face), surfaceHeight(subject, use, rests));
+        return nominal(scale(apart, apart.value < 0 ? -1 : 1));
+      },
     }),
     derivation({
       id: `${id}.measuring`,
@@ -109,10 +124,10 @@ function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requir
 /** From the highest surface the tool meets in that set-up down to the floor, as far off as the requirement allows. */
 function deep(subject: Subject, use: Use, requirement: Requirement): Length {
   const { spec } = subject;
-  const { distance } = requirement;
+  const { setup, distance } = requirement;
   const face = openFace(subject, use, requirement) ?? surfaceOf(spec, 'machined-top');
   const way = subtract(nominal(surfaceHeight(subject, use, face)), floorHeight(subject, use, requirement));
-  const value = Math.abs(way.value);
+  const value = setup === 'back' ? -way.value : way.value;
   const room = Math.max((distance.high ?? 0) - distance.value, distance.value - (distance.low ?? 0), 0);
   return { ...way, value, low: value - room, high: value + room };
 }

@@ -1,0 +1,62 @@
+/** Every cut goes into the wood, and none goes through it into the fixture. */
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'cut-through',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A cut that goes through takes the fixture with it, opens the hold, and throws what comes loose.',
+  mend: 'Cut less deep, or leave more wood.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'depth: 19.0 ±0.2',
+    fails: 'depth: 56.0 ±0.2',
+    also: ['cutter-too-short'],
+  },
+  run: (bench) => {
+    const { cavities, holes } = bench.subject.spec;
+    return [
+      ...namesOf(cavities).flatMap((id) =>
+        fault(bench, 'cavity', id, cavities![id]!.floor?.id ?? cavities![id]!.depth?.id),
+      ),
+      ...namesOf(holes).flatMap((id) => fault(bench, 'hole', id, holes![id]!.depth.id)),
+    ];
+  },
+};
+export default check;
+
+function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: string | undefined): Fault[] {
+  const seen = look(facts, (use) => ({
+    deep: use.fact(`${kind}.${id}.deep`),
+    through: use.fact(`${kind}.${id}.through`),
+  }));
+  if (!seen) return [];
+  const { deep, through } = seen;
+  const at = given ?? `${kind}.${id}.required`;
+  const most = deep.high ?? deep.value;
+  const wood = say(deep, through.value);
+  const against = [{ at: `${kind}.${id}.through`, text: 'the wood there' }];
+  if ((deep.low ?? deep.value) <= 0) {
+    return [
+      {
+        at,
+        what: `Nothing is left to cut: the floor would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
+        mend: `Leave less than ${wood}, or give another surface.`,
+        against,
+      },
+    ];
+  }
+  // A hole may end at the fixture: it goes through. A cavity may not.
+  if (kind === 'hole' ? most <= through.value : most < through.value) return [];
+  return [
+    {
+      at,
+      what: `It goes ${say(deep, most)} deep at most, and there are ${wood} of wood.`,
+      mend: `Cut less than ${wood} deep.`,
+      against,
+    },
+  ];
+}
