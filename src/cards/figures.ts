@@ -5,7 +5,9 @@ import { formatFraction, formatLimits, formatNumber, formatSecond } from '../uni
 import type { PrintedLimits } from '../units/limits.ts';
 import type { Kind, Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
+import { ceilCount } from '../units/round.ts';
 import { decimalsOf } from '../units/step.ts';
+import { unitById } from '../units/unit.ts';
 import type { Figure, Limits, Name } from './card.ts';
 
 /** What a gauge shows. */
@@ -42,6 +44,8 @@ export interface FigureStyle {
   readonly decimals?: number;
   /** Inches as a fraction where one is true to 0.01 mm: stock, drills, saw lines, blades only. */
   readonly fraction?: boolean;
+  /** At least this: rounded up in both units. */
+  readonly least?: boolean;
   /** Not repeated in the other system. */
   readonly single?: boolean;
 }
@@ -53,6 +57,12 @@ export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const unit = secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
   return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
+}
+
+/** The next reading of that many decimals that is no smaller, in the base unit. */
+function roundUp(value: number, unitId: string, decimals: number): number {
+  const step = unitById(unitId).toBase(1) / 10 ** decimals;
+  return ceilCount(value, step) * step;
 }
 
 /** The style counts in metric units; an inch takes one more for the same fineness. */
@@ -73,7 +83,8 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
     if (Math.abs(residualNm) <= 10_000) return fraction;
     return formatNumber(q.value, unit, Math.max(3, unit === q.unit ? decimals : 0), INCH);
   }
-  return formatNumber(q.value, unit, q.value === 0 ? 0 : decimals, unit === 'in' && q.value !== 0 ? INCH : {});
+  const value = style.least ? roundUp(q.value, unit, decimals) : q.value;
+  return formatNumber(value, unit, value === 0 ? 0 : decimals, unit === 'in' && value !== 0 ? INCH : {});
 }
 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */

@@ -56,7 +56,7 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
       : []),
     ...(cutters?.carve ? [say('machining.step.carve', { cutter: cutterName(desk, desk.use(cutters.carve)) })] : []),
     ...(cutters?.perimeter
-      ? [say('machining.step.perimeter', { cutter: cutterName(desk, desk.use(cutters.perimeter)) })]
+      ? [say(`machining.step.perimeter-${id}`, { cutter: cutterName(desk, desk.use(cutters.perimeter)) })]
       : []),
     ...(own.length > 0
       ? [
@@ -131,7 +131,7 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
     return [
       letters.get(name)!,
       cutTitle(desk, 'cavities', name),
-      desk.figure(`cavity.${name}.height`, { single: true, decimals: 2 }),
+      desk.figure(`cavity.${name}.height`, { decimals: 2 }),
       desk.limits(`cavity.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
       say(`machining.measured-${way}`, { from: surfaceName(from) }),
       cutterName(desk, desk.use(cavity.cutter)),
@@ -140,14 +140,15 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
   });
   const holes = holesOf(desk, id).map((name): Arg[] => {
     const hole = spec.holes![name]!;
-    const { way } = desk.use.fact(`hole.${name}.measuring`);
+    const { way, from } = desk.use.fact(`hole.${name}.measuring`);
     return [
       cutTitle(desk, 'holes', name),
-      desk.figure(hole.at.x, { single: true }),
+      desk.figure(`hole.${name}.across`, { single: true }),
       desk.figure(hole.at.y, { single: true }),
       desk.figure(hole.diameter, { fraction: true }),
-      desk.figure(`hole.${name}.height`, { single: true, decimals: 2 }),
+      desk.figure(`hole.${name}.height`, { decimals: 2 }),
       desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+      say(`machining.measured-${way}`, { from: surfaceName(from) }),
       cutterName(desk, desk.use(hole.drill)),
     ];
   });
@@ -166,7 +167,7 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
       ? [
           {
             title: say('machining.holes'),
-            columns: columns('hole', 'x', 'y', 'diameter', 'z', 'measured', 'cutter'),
+            columns: columns('hole', 'x', 'y', 'diameter', 'z', 'measured', 'from', 'cutter'),
             rows: holes,
           },
         ]
@@ -174,9 +175,11 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
   ];
 }
 
-export const machiningChecks = (desk: Desk): readonly Check[] => [
-  byEye(desk, say('machining.check.holes-edges'), desk.gauge('hole').name),
-];
+export function machiningChecks(desk: Desk, id: SetupId): readonly Check[] {
+  return holesOf(desk, id).length > 0
+    ? [byEye(desk, say('machining.check.holes-edges'), say('common.by-list'))]
+    : [byEye(desk, say('machining.check.edges'))];
+}
 
 /** The shape of the top as drawn: widths of its zones, from the edge inward. */
 export function carveTable(desk: Desk): readonly Table[] {

@@ -1,6 +1,6 @@
 /** Conditioning store: wood rests until its moisture has settled. */
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, often, one } from '../common.ts';
+import { byEye, cautions, key, one } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -57,9 +57,9 @@ const station: Station = {
           often: say('common.daily'),
           boxes: [one],
         },
-        { ...byEye(desk, say('conditioning.check.sound')), often: often(desk) },
+        { ...byEye(desk, say('conditioning.check.sound')), often: say('common.every-board') },
       ],
-      whenOut: [say('conditioning.out.moisture'), say('conditioning.out.room')],
+      whenOut: ['moisture', 'dry', 'insects', 'room'].map((out) => say(`conditioning.out.${out}`)),
       cautions: cautions(desk, 'lifting'),
       drawings: [],
       tables: [],

@@ -14,7 +14,7 @@ const station: Station = {
     return {
       keyNumbers: [
         key(say('edge-gluing.key.stops'), desk.figure(`edge.${first!}.stops`)),
-        key(say('edge-gluing.key.pulses'), desk.figure(`edge.${first!}.pulses`)),
+        key(say('edge-gluing.key.pulses'), desk.figure(glue.pulses)),
         key(say('edge-gluing.key.pulse'), desk.figure(glue.pulse)),
         ...parts.map((part) =>
           key(
@@ -80,7 +80,7 @@ const station: Station = {
     columns: ['sheet-column.stops', 'sheet-column.pulses', 'sheet-column.rest'],
     cells: (desk) => {
       const part = glued(desk)[0]!;
-      return [desk.figure(`edge.${part}.stops`), desk.figure(`edge.${part}.pulses`), desk.figure(adhesive(desk).rest)];
+      return [desk.figure(`edge.${part}.stops`), desk.figure(adhesive(desk).pulses), desk.figure(adhesive(desk).rest)];
     },
   },
 };

@@ -18,10 +18,10 @@ const station: Station = {
           key(say('jointing.key.pieces', { part: partName(part) }), desk.figure(`blank.${part}.pieces`)),
           key(
             say('jointing.key.width', { part: partName(part) }),
-            desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
+            desk.figure(`blank.${part}.piece-width`, { decimals: 0, least: true }),
           ),
         ])
-        .concat(key(say('jointing.key.length'), desk.figure('blank.length', { decimals: 0 }))),
+        .concat(key(say('jointing.key.length'), desk.figure('blank.length', { decimals: 0, least: true }))),
       steps: [
         say('jointing.step.order'),
         ...(book ? [say('jointing.step.open'), say('jointing.step.pair-id')] : []),
@@ -38,7 +38,16 @@ const station: Station = {
       ],
       checks: [
         byEye(desk, say('jointing.check.gap'), desk.gauge('straightedge').name),
-        byEye(desk, say('jointing.check.width'), desk.gauge('width').name),
+        ...parts.map((part) =>
+          byEye(
+            desk,
+            say('jointing.check.width', {
+              part: partName(part),
+              width: desk.figure(`blank.${part}.piece-jointed`, { decimals: 0, least: true }),
+            }),
+            desk.gauge('width').name,
+          ),
+        ),
         ...(book ? [byEye(desk, say('jointing.check.figure'))] : []),
       ],
       whenOut: [say('jointing.out.gap'), say('jointing.out.narrow')],
@@ -70,11 +79,11 @@ const station: Station = {
         items: jointed(desk).map((part) =>
           say('sheet-cell.part-value', {
             part: partName(part),
-            value: desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
+            value: desk.figure(`blank.${part}.piece-width`, { decimals: 0, least: true }),
           }),
         ),
       },
-      desk.figure('blank.length', { decimals: 0 }),
+      desk.figure('blank.length', { decimals: 0, least: true }),
     ],
   },
 };

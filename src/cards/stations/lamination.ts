@@ -25,10 +25,10 @@ const station: Station = {
           glue: desk.figure('lamination.glue', { single: true }),
           spread: desk.figure(glue.spread),
         }),
-        say('lamination.step.close', { open: desk.figure(glue.open) }),
         say('lamination.step.go-pin'),
         say('lamination.step.tack'),
         say('lamination.step.count'),
+        say('lamination.step.close', { open: desk.figure(glue.open) }),
         say('lamination.step.mark'),
       ],
       tools: [

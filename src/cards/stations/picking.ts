@@ -51,8 +51,8 @@ const station: Station = {
           rows: parts.map((part) => [
             partName(part),
             desk.figure(`blank.${part}.pieces`),
-            desk.figure(`blank.${part}.piece-width`, { decimals: 0 }),
-            desk.figure('blank.length', { decimals: 0 }),
+            desk.figure(`blank.${part}.piece-width`, { decimals: 0, least: true }),
+            desk.figure('blank.length', { decimals: 0, least: true }),
             desk.figure(`blank.${part}.bought`, { single: true }),
           ]),
         },

@@ -22,7 +22,7 @@ const station: Station = {
         ...parts.map((part) =>
           say('planing.step.cut', {
             part: partName(part),
-            cut: desk.figure(`planing.${part}.cut`, { decimals: 2 }),
+            out: desk.limits(`thickness.part.${part}.planed`, 'thickness'),
             passes: desk.figure(`planing.${part}.passes`),
           }),
         ),
@@ -41,12 +41,19 @@ const station: Station = {
       tables: [
         {
           title: say('planing.table'),
-          columns: [say('column.part'), say('column.in'), say('column.out'), say('column.removal')],
+          columns: [
+            say('column.part'),
+            say('column.in'),
+            say('column.out'),
+            say('column.removal'),
+            say('column.each-face'),
+          ],
           rows: parts.map((part) => [
             partName(part),
             desk.limits(`thickness.part.${part}.rough`, 'thickness'),
             desk.limits(`thickness.part.${part}.planed`, 'thickness'),
             desk.limits(`removal.part.${part}.planed`, 'thickness'),
+            desk.figure(`planing.${part}.cut`, { decimals: 2 }),
           ]),
         },
       ],

@@ -37,9 +37,9 @@ const station: Station = {
         thicknessCheck(desk, say('press.check.blank'), 'thickness.blank', 'thickness'),
         byEye(desk, say('press.check.flat'), desk.gauge('flatness').name),
         byEye(desk, say('press.check.line')),
-        byEye(desk, say('press.check.tacks'), say('common.by-count')),
+        { ...byEye(desk, say('press.check.tacks'), say('common.by-count')), often: say('common.every-piece') },
       ],
-      whenOut: [say('press.out.thick'), say('press.out.open-joint'), say('press.out.pressure')],
+      whenOut: ['thick', 'thin', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
       drawings: [pointsPlan(desk), stack(desk)],
       tables: [

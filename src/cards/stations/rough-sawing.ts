@@ -17,9 +17,13 @@ const station: Station = {
         key(say('rough-sawing.key.line'), desk.figure('saw.rough.distance', { fraction: true })),
         key(say('rough-sawing.key.holes'), {
           kind: 'series',
-          items: holes.map(({ id, hole }) => ({ kind: 'name', text: id, fact: hole.diameter.id })),
+          items: holes.map(({ id, hole }) =>
+            say('rough-sawing.hole', {
+              hole: { kind: 'name', text: id, fact: hole.diameter.id },
+              diameter: desk.figure(hole.diameter, { fraction: true }),
+            }),
+          ),
         }),
-        key(say('rough-sawing.key.hole'), desk.figure(holes[0]!.hole.diameter, { fraction: true })),
       ],
       steps: [
         say('rough-sawing.step.number'),
@@ -63,8 +67,8 @@ const station: Station = {
           columns: [say('column.length'), say('column.width'), say('column.body-length'), say('column.body-width')],
           rows: [
             [
-              desk.figure('blank.length', { decimals: 0 }),
-              desk.figure('blank.width', { decimals: 0 }),
+              desk.figure('blank.length', { decimals: 0, least: true }),
+              desk.figure('blank.width', { decimals: 0, least: true }),
               desk.figure('outline.length', { decimals: 0 }),
               desk.figure('outline.width', { decimals: 0 }),
             ],

@@ -16,7 +16,7 @@ declare module '../../facts/facts.ts' {
   interface DerivedFacts
     extends
       Record<`blank.${Part}.pieces`, Quantity<'count'>>,
-      Record<`blank.${Part}.piece-width`, Length>,
+      Record<`blank.${Part}.${'piece-width' | 'piece-jointed'}`, Length>,
       Record<`blank.${Part}.${'timber' | 'bought'}`, Quantity<'timber-volume'>> {
     'blank.length': Length;
     'blank.width': Length;
@@ -95,6 +95,13 @@ function timber({ spec, plant }: Subject, part: Part) {
         const jointing = use(wanted(line(use).jointing, `plant.lines.${use(spec.line)}.jointing`));
         return add(share, scale(nominal(jointing), Math.min(count - 1, 2)));
       },
+    }),
+    derivation({
+      id: `blank.${part}.piece-jointed`,
+      label: `${part}: width of a piece after jointing, at least`,
+      formula: 'width of the blank ÷ pieces',
+      source: practice('all pieces are cut alike; common practice, no source'),
+      value: (use) => scale(use.fact('blank.width'), 1 / use.fact(`blank.${part}.pieces`).value),
     }),
     derivation({
       id: `blank.${part}.timber`,

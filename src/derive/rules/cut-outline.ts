@@ -7,6 +7,8 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Shape } from '../../geometry/shape.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror } from '../../geometry/transform.ts';
+import { scale } from '../../units/arithmetic.ts';
+import type { Length } from '../../units/quantity.ts';
 import { toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -23,6 +25,8 @@ declare module '../../facts/facts.ts' {
   interface DerivedFacts {
     [id: `cavity.${string}.drawn`]: Drawn;
     [id: `hole.${string}.spot`]: Spot;
+    /** Across, to the right of the centreline, as it lies under the tool of its set-up. */
+    [id: `hole.${string}.across`]: Length;
   }
 }
 
@@ -34,6 +38,19 @@ const rule: Rule = (subject) => [
       formula: 'shape placed by point and angle, chord error at most 0.01 mm; mirrored for the left hand',
       source: byDefinition,
       value: (use) => cavity(subject, use, id),
+    }),
+  ),
+  ...namesOf(subject.spec.holes).map((id) =>
+    derivation({
+      id: `hole.${id}.across`,
+      label: `hole ${id}: across, as it lies under the tool`,
+      formula: 'x as given; the other way for the left hand, and the other way again with the back up',
+      source: byDefinition,
+      value: (use) => {
+        const { at, setup } = subject.spec.holes![id]!;
+        const back = use(subject.spec.setups[use(setup) as 'back' | 'top'].up) === 'back';
+        return scale(use(at.x), (subject.hand === 'left' ? -1 : 1) * (back ? -1 : 1));
+      },
     }),
   ),
   ...namesOf(subject.spec.holes).map((id) =>
