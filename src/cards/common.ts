@@ -96,13 +96,11 @@ const signals: Readonly<Record<Hazard, Caution['signal']>> = {
 /** Hazards of making chips and dust. */
 const cutting: ReadonlySet<Hazard> = new Set(['rotating', 'blade', 'belt']);
 
-const protection: readonly Caution[] = [{ signal: 'warning', line: say('cautions.protection') }];
-
 /** The hazards of a station, then the dust of the woods in hand, then whose word comes first. */
 export function cautions(desk: Desk, ...hazards: readonly Hazard[]): readonly Caution[] {
   return [
     ...hazards.map((hazard) => ({ signal: signals[hazard], line: say(`cautions.${hazard}`) })),
-    ...(hazards.some((hazard) => cutting.has(hazard)) ? [...protection, ...dust(desk)] : []),
+    ...(hazards.some((hazard) => cutting.has(hazard)) ? dust(desk) : []),
     { signal: 'notice', line: say('cautions.manual') },
   ];
 }

@@ -66,7 +66,6 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
         ]
       : []),
     ...(holes.length > 0 ? [say('machining.step.holes')] : []),
-    say('machining.step.stopped'),
   ];
 }
 
