@@ -1,4 +1,5 @@
 /** What several stations say in the same way. */
+import { boardOf } from '../facts/parts.ts';
 import { row } from '../facts/row.ts';
 import type { Part } from '../facts/parts.ts';
 import type { Caution, Check, KeyNumber, Line, Literal } from './card.ts';
@@ -107,7 +108,7 @@ export function cautions(desk: Desk, ...hazards: readonly Hazard[]): readonly Ca
 
 function dust(desk: Desk): readonly Caution[] {
   const { spec, plant } = desk.subject;
-  const species = new Set(desk.route.parts.map((part) => desk.use(spec.timber[part]!.species)));
+  const species = new Set(desk.route.parts.map((part) => desk.use(boardOf(spec, part).species)));
   return [...species].flatMap((id) => {
     const { title, warning } = row(plant.species, id, 'plant.species');
     const wood = desk.name(title);

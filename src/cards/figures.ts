@@ -7,7 +7,8 @@ import type { Kind, Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
 import { ceilCount } from '../units/round.ts';
 import { decimalsOf } from '../units/step.ts';
-import { unitById } from '../units/unit.ts';
+import { findUnit, unitById } from '../units/unit.ts';
+import { kindName } from '../units/describe.ts';
 import type { Figure, Limits, Name } from './card.ts';
 
 /** What a gauge shows. */
@@ -101,14 +102,16 @@ export type LimitsOnCard =
 /** Limits as this gauge reads them, and inward again in the second unit. */
 export function limits(use: Use, ref: Ref, gauge: Gauge): LimitsOnCard {
   const { id, q } = valueOf(use, ref);
+  const unit = findUnit(gauge.unit);
+  if (unit?.kind !== q.kind) return { ok: false, why: `it shows ${gauge.unit}, not ${kindName(q.kind)}` };
   const first = formatLimits(q, { unit: gauge.unit, step: gauge.step });
   if (!first.ok) return { ok: false, why: first.text };
-  const { low, high, target, unit, counts } = first;
+  const { low, high, target, counts } = first;
   const second = secondLimits(first);
   return {
     ok: true,
     counts,
-    limits: { kind: 'limits', fact: id, low, high, target, unit, ...(second ? { second } : {}) },
+    limits: { kind: 'limits', fact: id, low, high, target, unit: first.unit, ...(second ? { second } : {}) },
   };
 }
 

@@ -7,8 +7,9 @@
  * never edits a requirement, it changes the ways.
  */
 import type { Use } from '../facts/facts.ts';
+import { hole } from '../facts/leaf.ts';
 import type { BodyPoint } from '../facts/parts.ts';
-import { facesBack, highestPoint, pointsOf } from '../facts/parts.ts';
+import { facesBack, highestPoint, partsOf, pointsOf } from '../facts/parts.ts';
 import { row, wanted } from '../facts/row.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Cause, Length } from '../units/quantity.ts';
@@ -73,7 +74,7 @@ function fixedEdges(subject: Subject, use: Use): Edge[] {
   const { spec } = subject;
   const rests = surfaceOf(spec, use(spec.setups.top['rests-on']));
   const edges: Edge[] = [{ a: 'blank-back', b: 'blank-face', apart: use.fact('thickness.blank') }];
-  if (spec.setups['glue-face']) {
+  if (partsOf(spec).includes('back')) {
     edges.push({ a: 'blank-back', b: 'glue-face', apart: use.fact('thickness.part.back.sized') });
   }
   if (facesBack(spec)) edges.push({ a: 'back-face', b: 'blank-face', apart: use.fact('thickness.body.back-faced') });
@@ -102,16 +103,21 @@ export function causesBetween(
   cut: { setup: SetupId; surface: SurfaceId },
   end: SurfaceId,
 ): readonly Cause[] {
-  return narrowest([...fixedEdges(subject, use), ...cutEdges(subject, use, cut.setup, cut.surface)], cut.surface, end);
+  return narrowest(
+    use,
+    [...fixedEdges(subject, use), ...cutEdges(subject, use, cut.setup, cut.surface)],
+    cut.surface,
+    end,
+  );
 }
 
 /** Why the distance between two surfaces that are no cuts may be off. */
 export function causesApart(subject: Subject, use: Use, from: SurfaceId, to: SurfaceId): readonly Cause[] {
-  return narrowest(fixedEdges(subject, use), from, to);
+  return narrowest(use, fixedEdges(subject, use), from, to);
 }
 
 /** All ways are tried: there are never more than a few surfaces. A surface that cannot be reached has no causes to give. */
-function narrowest(edges: readonly Edge[], from: SurfaceId, to: SurfaceId): readonly Cause[] {
+function narrowest(use: Use, edges: readonly Edge[], from: SurfaceId, to: SurfaceId): readonly Cause[] {
   let best: { width: number; causes: readonly Cause[] } | undefined;
   const walk = (at: SurfaceId, way: Length | undefined, seen: readonly SurfaceId[]): void => {
     if (at === to) {
@@ -127,6 +133,6 @@ function narrowest(edges: readonly Edge[], from: SurfaceId, to: SurfaceId): read
     }
   };
   walk(from, undefined, [from]);
-  if (!best) throw new Error(`no way from ${from} to ${to}`);
-  return best.causes;
+  // A surface the body does not have, or one that a set-up ties to itself.
+  return best ? best.causes : use(hole(`a way from ${from} to ${to}`));
 }

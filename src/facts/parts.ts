@@ -1,6 +1,6 @@
 /** Parts of a body: a cap on a back, or a slab. */
 import type { ModelSpec } from './spec.generated.ts';
-import { present } from './row.ts';
+import { present, wanted } from './row.ts';
 
 export type Part = 'cap' | 'back' | 'slab';
 export type PartStage = 'rough' | 'planed' | 'sized';
@@ -10,6 +10,12 @@ export type BodyPoint = 'crown' | 'face' | 'land';
 export function partsOf(spec: ModelSpec): readonly Part[] {
   return present(spec.timber)?.slab ? ['slab'] : ['cap', 'back'];
 }
+
+/** What a part is cut from. */
+export const boardOf = (spec: ModelSpec, part: Part) => wanted(present(spec.timber)?.[part], `timber.${part}`);
+
+/** A cap's own: its halves and their match. */
+export const capOf = (spec: ModelSpec) => wanted(present(spec.timber)?.cap, 'timber.cap');
 
 export const partStages: readonly PartStage[] = ['rough', 'planed', 'sized'];
 

@@ -71,6 +71,7 @@ function inherit(
   findings: Finding[],
 ): Node | undefined {
   const named = valueAt(own, 'based-on');
+  if (chain.length > 0 || named) findings.push(...unitsOf(own));
   if (named?.kind !== 'scalar' || named.text === '') return own;
   const seen = chain.findIndex((place) => place.file === named.place.file);
   if (seen >= 0) {
@@ -92,6 +93,21 @@ function inherit(
   findings.push(...base.findings);
   const under = base.root && inherit(named.text, base.root, catalogue, [...chain, named.place], findings);
   return under && merge(under, own, findings);
+}
+
+/** Every file says the unit of its own bare numbers: what it is based on, or what it is a base of, may have another. */
+function unitsOf(own: Node): Finding[] {
+  const units = valueAt(own, 'units');
+  const first = own.kind === 'map' ? [...own.entries.values()][0] : undefined;
+  if (!units && first) {
+    const what = '"units" is missing in this file.';
+    return [
+      mistake('not-given', { place: first.key, what, mend: 'Add "units: mm" or "units: in".', about: ['units'] }),
+    ];
+  }
+  if (units?.kind !== 'scalar' || units.text === 'mm' || units.text === 'in') return [];
+  const what = `units cannot be "${units.text}".`;
+  return [mistake('not-a-choice', { place: units.place, what, mend: 'Choices: mm, in.', about: ['units'] })];
 }
 
 /** `ring`: the based-on lines that lead back to the first of them. */

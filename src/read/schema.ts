@@ -52,31 +52,48 @@ export function resolved(schema: Schema, node: SchemaNode): SchemaNode {
 /** `prefix` begins the ids of facts: '' for a model, 'plant.' for the plant. */
 export function validate(schema: Schema, node: Node, prefix: string): Finding[] {
   if (schema.validate(plain(node))) return [];
-  const findings: Finding[] = [];
-  const missing = new Map<Place, { words: string[]; under: string }>();
-  for (const error of schema.validate.errors ?? []) {
-    const at = locate(node, error.instancePath);
-    const id = prefix + error.instancePath.slice(1).replace(/\//g, '.');
-    if (error.keyword === 'required') {
-      const words = missing.get(at.key)?.words ?? [];
-      words.push(String(error.params['missingProperty']));
-      missing.set(at.key, { words, under: id === '' || id.endsWith('.') ? id : `${id}.` });
-    } else {
-      findings.push(...explain(error, at, node).map((finding) => ({ ...finding, about: [id] })));
-    }
+  const errors = schema.validate.errors ?? [];
+  const gaps = new Map<string, string[]>();
+  for (const { keyword, instancePath, params } of errors) {
+    if (keyword !== 'required') continue;
+    gaps.set(instancePath, [...(gaps.get(instancePath) ?? []), String(params['missingProperty'])]);
   }
-  for (const [place, { words, under }] of missing) {
-    const names = words.map((word) => `"${word}"`).join(' and ');
-    findings.push(
-      mistake('not-given', {
-        place,
-        what: `${names} ${words.length > 1 ? 'are' : 'is'} missing here.`,
-        mend: `Add ${names}, in this map or in the file it is based on.`,
-        about: words.map((word) => under + word),
-      }),
+  const idOf = (path: string) => prefix + path.slice(1).replace(/\//g, '.');
+  const findings = errors
+    .filter(({ keyword }) => keyword !== 'required')
+    .flatMap((error) => {
+      const id = idOf(error.instancePath);
+      const meant = misspelt(error, gaps);
+      const about = meant === undefined ? [id] : [under(id, meant), id];
+      return explain(error, locate(node, error.instancePath), node).map((finding) => ({ ...finding, about }));
+    });
+  const missing = [...gaps].filter(([, words]) => words.length > 0);
+  return [...findings, ...missing.map(([path, words]) => notGiven(locate(node, path).key, words, idOf(path)))];
+}
+
+const under = (id: string, key: string): string => (id === '' || id.endsWith('.') ? id + key : `${id}.${key}`);
+
+/** The missing key a key nobody knows was meant to be: one slip is one finding, so it is taken off the gaps. */
+function misspelt({ keyword, instancePath, params }: ErrorObject, gaps: Map<string, string[]>): string | undefined {
+  if (keyword !== 'additionalProperties') return undefined;
+  const words = gaps.get(instancePath) ?? [];
+  const meant = nearest(String(params['additionalProperty']), words);
+  if (meant !== undefined)
+    gaps.set(
+      instancePath,
+      words.filter((word) => word !== meant),
     );
-  }
-  return findings;
+  return meant;
+}
+
+function notGiven(place: Place, words: readonly string[], id: string): Finding {
+  const names = words.map((word) => `"${word}"`).join(' and ');
+  return mistake('not-given', {
+    place,
+    what: `${names} ${words.length > 1 ? 'are' : 'is'} missing here.`,
+    mend: `Add ${names}, in this map or in the file it is based on.`,
+    about: words.map((word) => under(id, word)),
+  });
 }
 
 interface Located {

@@ -1,4 +1,5 @@
 /** Bookmatch and joint: halves opened like a book, boards put edge to edge, edges jointed. */
+import { capOf } from '../../facts/parts.ts';
 import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
@@ -10,8 +11,8 @@ const station: Station = {
   card: (desk) => {
     const { spec } = desk.subject;
     const parts = jointed(desk);
-    const slip = parts.includes('cap') && spec.timber.cap && desk.use(spec.timber.cap.match) === 'slip';
-    const book = parts.includes('cap') && spec.timber.cap && desk.use(spec.timber.cap.match) === 'book';
+    const slip = parts.includes('cap') && desk.use(capOf(spec).match) === 'slip';
+    const book = parts.includes('cap') && desk.use(capOf(spec).match) === 'book';
     return {
       keyNumbers: parts
         .flatMap((part) => [

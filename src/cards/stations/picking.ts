@@ -1,4 +1,5 @@
 /** Picking: the right wood for the finish, neither too poor nor too good, marked with its order. */
+import { boardOf } from '../../facts/parts.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
@@ -25,7 +26,7 @@ const station: Station = {
       ],
       tools: parts.map((part) => ({
         role: partName(part),
-        name: desk.name(row(plant.species, desk.use(spec.timber[part]!.species), 'plant.species').title),
+        name: desk.name(row(plant.species, desk.use(boardOf(spec, part).species), 'plant.species').title),
       })),
       checks: [
         byEye(desk, say('picking.check.band')),

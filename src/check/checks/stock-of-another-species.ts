@@ -1,5 +1,5 @@
 /** A part is cut from stock of its own species. */
-import { partsOf } from '../../facts/parts.ts';
+import { boardOf, partsOf } from '../../facts/parts.ts';
 import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
@@ -18,7 +18,7 @@ const check: Check = {
   run: ({ subject: { spec, plant }, facts }) =>
     partsOf(spec).flatMap((part) => {
       const seen = look(facts, (use) => {
-        const board = spec.timber[part]!;
+        const board = boardOf(spec, part);
         const stock = use(board.stock);
         const of = row(plant.stock, stock, 'plant.stock').species;
         return { species: use(board.species), stock, of: use(of), id: of.id, at: board.species.id };

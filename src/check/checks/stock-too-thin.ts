@@ -1,5 +1,5 @@
 /** The board, at the thinnest the supplier delivers it, carries the part through to its last stage. */
-import { partsOf } from '../../facts/parts.ts';
+import { boardOf, partsOf } from '../../facts/parts.ts';
 import type { Part } from '../../facts/parts.ts';
 import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
@@ -23,7 +23,7 @@ export default check;
 
 function fault({ subject: { spec, plant }, facts }: Bench, part: Part): Fault[] {
   const seen = look(facts, (use) => {
-    const stock = row(plant.stock, use(spec.timber[part]!.stock), 'plant.stock');
+    const stock = row(plant.stock, use(boardOf(spec, part).stock), 'plant.stock');
     return {
       rowId: stock['least-thickness'].id,
       least: use(stock['least-thickness']),

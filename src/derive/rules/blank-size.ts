@@ -2,7 +2,7 @@
 import type { Use } from '../../facts/facts.ts';
 import { practice, publishedIn } from '../../facts/facts.ts';
 import type { Part } from '../../facts/parts.ts';
-import { partsOf } from '../../facts/parts.ts';
+import { boardOf, capOf, partsOf } from '../../facts/parts.ts';
 import { row, wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { bounds } from '../../geometry/measure.ts';
@@ -80,7 +80,7 @@ function timber({ spec, plant }: Subject, part: Part) {
       label: `${part}: pieces`,
       formula: 'as given',
       source: { kind: 'definition' },
-      value: (use) => use(part === 'cap' ? spec.timber.cap!.halves : spec.timber[part]!.pieces),
+      value: (use) => use(part === 'cap' ? capOf(spec).halves : wanted(spec.timber[part], `timber.${part}`).pieces),
     }),
     derivation({
       id: `blank.${part}.piece-width`,
@@ -109,7 +109,7 @@ function timber({ spec, plant }: Subject, part: Part) {
       formula: 'pieces × nominal rough thickness × width × length; stock under 1 in counts as 1 in',
       source: publishedIn('board foot = 144 in³ of nominal rough size, NHLA practice as quoted by trade pages'),
       value: (use) => {
-        const stock = row(plant.stock, use(spec.timber[part]!.stock), 'plant.stock');
+        const stock = row(plant.stock, use(boardOf(spec, part).stock), 'plant.stock');
         const roughNm = use(stock.rough).value;
         const { value: pieces } = use.fact(`blank.${part}.pieces`);
         const widthNm = use.fact(`blank.${part}.piece-width`).value;

@@ -1,0 +1,32 @@
+/** The machined body is given at the point its top is measured at: crown of an arch, face of a flat or bevelled top. */
+import { pointsOf } from '../../facts/parts.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+
+const check: Check = {
+  id: 'carve-without-its-point',
+  stage: 'spec',
+  severity: 'error',
+  why: 'The gauge would be put down where the top is not: an arch has no face, a flat top no crown.',
+  mend: 'Give machined and white at the crown of an arched top, at the face of any other.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'carve: { kind: arched, land: 11, recurve: 30 }',
+    fails: 'carve: { kind: flat }',
+  },
+  run: ({ subject: { spec }, facts }) => {
+    const kind = look(facts, (use) => use(spec.carve.kind));
+    const point = kind === 'arched' ? 'crown' : 'face';
+    const given = pointsOf(spec, 'machined');
+    if (kind === undefined || given.length === 0 || given.includes(point)) return [];
+    return [
+      {
+        at: spec.carve.kind.id,
+        what: `The top is ${kind}, and the machined body is given at the ${given.join(' and ')}, not at the ${point}.`,
+        mend: `Give stages.body.machined and white at the ${point}, or another kind of carve.`,
+        against: given.map((at) => ({ at: `thickness.body.machined.${at}`, text: 'given here' })),
+      },
+    ];
+  },
+};
+export default check;

@@ -1,0 +1,48 @@
+/** A depth is counted from the face the tool comes from. */
+import { namesOf } from '../../facts/row.ts';
+import type { Leaf } from '../../facts/leaf.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+
+/** Faces a tool comes from in each set-up. */
+const FACES: Readonly<Record<string, readonly string[]>> = {
+  'glue-face': ['glue-face'],
+  back: ['back-face', 'blank-back'],
+  top: ['cap-face', 'slab-face', 'machined-top'],
+};
+
+const check: Check = {
+  id: 'depth-from-far-side',
+  stage: 'spec',
+  severity: 'error',
+  why: 'Counted from the far side, deeper means shallower: the cutter goes where nobody meant it.',
+  mend: 'Count the depth from the face the tool comes from, or give the wood left (floor).',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'from: cap-face\n    depth: 19.0',
+    fails: 'from: back-face\n    depth: 19.0',
+  },
+  run: (bench) => {
+    const { cavities, holes } = bench.subject.spec;
+    return [
+      ...namesOf(cavities).flatMap((id) => fault(bench, id, cavities![id]!)),
+      ...namesOf(holes).flatMap((id) => fault(bench, id, holes![id]!)),
+    ];
+  },
+};
+export default check;
+
+function fault({ facts }: Bench, id: string, cut: { setup: Leaf<string>; from?: Leaf<string> }): Fault[] {
+  const { from } = cut;
+  const seen = from && look(facts, (use) => ({ setup: use(cut.setup), from: use(from) }));
+  const faces = seen && FACES[seen.setup];
+  if (!seen || !faces || faces.includes(seen.from)) return [];
+  return [
+    {
+      at: from.id,
+      what: `${id} is cut in set-up ${seen.setup}, and its depth is counted from the ${seen.from}.`,
+      mend: `Count it from: ${faces.join(', ')}; or move it to the set-up of that face.`,
+      against: [{ at: cut.setup.id, text: 'the set-up that cuts it' }],
+    },
+  ];
+}

@@ -1,0 +1,52 @@
+/** Each set-up lies the way its name says, on the face opposite. */
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+
+/** What each set-up looks up with, and what it may rest on. */
+const WAYS: Readonly<Record<string, { up: string; rests: readonly string[] }>> = {
+  'glue-face': { up: 'glue-face', rests: ['blank-back'] },
+  back: { up: 'back', rests: ['cap-face', 'slab-face'] },
+  top: { up: 'top', rests: ['back-face', 'blank-back'] },
+};
+
+const check: Check = {
+  id: 'setup-wrong-way',
+  stage: 'spec',
+  severity: 'error',
+  why: 'A body put on the fixture the wrong way up is cut on the wrong face.',
+  mend: 'Let the set-up look up with the face it is named for, and rest on the face opposite.',
+  example: { file: 'models/tarn.yaml', passes: 'rests-on: cap-face', fails: 'rests-on: back-face' },
+  run: (bench) => namesOf(bench.subject.spec.setups).flatMap((id) => fault(bench, id)),
+};
+export default check;
+
+function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
+  const way = WAYS[id];
+  const setup = (spec.setups as Record<string, typeof spec.setups.back | undefined>)[id];
+  if (!way || !setup) return [];
+  const up = look(facts, (use) => use(setup.up));
+  const rests = look(facts, (use) => use(setup['rests-on']));
+  return [
+    ...(up !== undefined && up !== way.up
+      ? [
+          {
+            at: setup.up.id,
+            what: `Set-up ${id} looks up with its ${up}.`,
+            mend: `Write "up: ${way.up}".`,
+            against: [],
+          },
+        ]
+      : []),
+    ...(rests !== undefined && !way.rests.includes(rests)
+      ? [
+          {
+            at: setup['rests-on'].id,
+            what: `Set-up ${id} cannot rest on the ${rests}: that face looks up, or is not there yet.`,
+            mend: `Let it rest on: ${way.rests.join(' or ')}.`,
+            against: [],
+          },
+        ]
+      : []),
+  ];
+}
