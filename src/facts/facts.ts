@@ -79,6 +79,16 @@ export interface Facts {
   all(): readonly Fact[];
 }
 
+/** A hole that a reader took along in what it gave. */
+function gapIn(value: unknown): string | undefined {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return undefined;
+  for (const part of Object.values(value)) {
+    const gap = holeId(part);
+    if (gap !== undefined) return gap;
+  }
+  return undefined;
+}
+
 export function makeFacts(derivations: readonly Derivation[]): Facts {
   const byId = new Map<string, Derivation>();
   for (const derivation of derivations) {
@@ -122,7 +132,7 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
     const record = new Set<string>();
     try {
       const value = reader(user(record));
-      const gap = holeId(value);
+      const gap = holeId(value) ?? gapIn(value);
       if (gap === undefined) return { ok: true, value, inputs: [...record] };
       return { ok: false, missing: [gap], inputs: [...record, gap] };
     } catch (stop) {

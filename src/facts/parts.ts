@@ -11,6 +11,10 @@ export function partsOf(spec: ModelSpec): readonly Part[] {
   return present(spec.timber)?.slab ? ['slab'] : ['cap', 'back'];
 }
 
+/** Surfaces a body of these parts has not: a slab has no cap face, a capped body no slab face. */
+export const surfacesNotThere = (spec: ModelSpec): readonly string[] =>
+  partsOf(spec).includes('slab') ? ['cap-face', 'glue-face'] : ['slab-face'];
+
 /** What a part is cut from. */
 export const boardOf = (spec: ModelSpec, part: Part) => wanted(present(spec.timber)?.[part], `timber.${part}`);
 

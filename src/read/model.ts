@@ -2,7 +2,7 @@
 import type { ModelSpec } from '../facts/spec.generated.ts';
 import type { Hand } from '../facts/subject.ts';
 import type { Finding, Place } from '../findings/finding.ts';
-import { offer } from '../findings/nearest.ts';
+import { nearest, offer } from '../findings/nearest.ts';
 import { unique } from '../findings/unique.ts';
 import { merge } from './merge.ts';
 import { mistake } from './mistakes.ts';
@@ -99,7 +99,9 @@ function inherit(
 function unitsOf(own: Node): Finding[] {
   const units = valueAt(own, 'units');
   const first = own.kind === 'map' ? [...own.entries.values()][0] : undefined;
-  if (!units && first) {
+  // A misspelt key is said by the schema.
+  const misspelt = own.kind === 'map' && nearest('units', own.entries.keys()) !== undefined;
+  if (!units && first && !misspelt) {
     const what = '"units" is missing in this file.';
     return [
       mistake('not-given', { place: first.key, what, mend: 'Add "units: mm" or "units: in".', about: ['units'] }),

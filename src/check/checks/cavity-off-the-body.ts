@@ -1,4 +1,4 @@
-/** Cavities lie inside the body; only a neck pocket runs out of it. */
+/** Cavities lie inside the body; only a neck pocket runs out of it, and that by less than half. */
 import { namesOf } from '../../facts/row.ts';
 import { regionArea } from '../../geometry/measure.ts';
 import { difference } from '../../geometry/offset.ts';
@@ -32,9 +32,10 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
     outline: use.fact('outline.polygon'),
     at: use(cavity.at.x) && cavity.at.x.id,
   }));
-  if (!seen || seen.purpose === 'neck' || !seen.drawn.ok) return [];
+  if (!seen?.drawn.ok) return [];
   const outsideMm2 = Math.abs(regionArea(difference([seen.drawn.polygon], [seen.outline])));
-  if (outsideMm2 <= ROUNDING_MM2) return [];
+  const wholeMm2 = Math.abs(regionArea([seen.drawn.polygon]));
+  if (outsideMm2 <= (seen.purpose === 'neck' ? wholeMm2 / 2 : ROUNDING_MM2)) return [];
   return [
     {
       at: cavity.at.x.id,

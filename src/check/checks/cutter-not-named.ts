@@ -26,6 +26,7 @@ const check: Check = {
         what: `Nothing names the cutter for ${cut}.`,
         mend: `Add "${key}" to cutters of the set-up.`,
         against: [{ at, text: 'what asks for it' }],
+        hangsOn: [`setups.${setup === back ? 'back' : 'top'}.cutters`],
       };
     };
     const { faces } = back;

@@ -1,4 +1,5 @@
 /** A depth is counted from the face the tool comes from. */
+import { surfacesNotThere } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Leaf } from '../../facts/leaf.ts';
 import type { Bench, Check, Fault } from '../check.ts';
@@ -32,10 +33,15 @@ const check: Check = {
 };
 export default check;
 
-function fault({ facts }: Bench, id: string, cut: { setup: Leaf<string>; from?: Leaf<string> }): Fault[] {
+function fault(
+  { subject: { spec }, facts }: Bench,
+  id: string,
+  cut: { setup: Leaf<string>; from?: Leaf<string> },
+): Fault[] {
   const { from } = cut;
   const seen = from && look(facts, (use) => ({ setup: use(cut.setup), from: use(from) }));
-  const faces = seen && FACES[seen.setup];
+  const gone = surfacesNotThere(spec);
+  const faces = seen && FACES[seen.setup]?.filter((face) => !gone.includes(face));
   if (!seen || !faces || faces.includes(seen.from)) return [];
   return [
     {
@@ -43,6 +49,7 @@ function fault({ facts }: Bench, id: string, cut: { setup: Leaf<string>; from?: 
       what: `${id} is cut in set-up ${seen.setup}, and its depth is counted from the ${seen.from}.`,
       mend: `Count it from: ${faces.join(', ')}; or move it to the set-up of that face.`,
       against: [{ at: cut.setup.id, text: 'the set-up that cuts it' }],
+      hangsOn: ['timber.slab', 'timber.cap', 'timber.back'],
     },
   ];
 }

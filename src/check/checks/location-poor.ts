@@ -1,4 +1,5 @@
 /** The second set-up locates on two holes of the first, far apart. */
+import { placeOf } from '../../facts/placed.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -22,7 +23,9 @@ const check: Check = {
     if (!holes) {
       if (look(facts, (use) => use(rests)) === undefined) return [];
       const what = 'Nothing locates the body in set-up top.';
-      return [{ at: rests.id, what, mend: 'Add locates-on with two holes of the first set-up.', against: [] }];
+      const place = placeOf(spec.setups.top);
+      const mend = 'Add locates-on with two holes of the first set-up.';
+      return [{ at: rests.id, ...(place ? { place } : {}), what, mend, against: [] }];
     }
     const seen = look(facts, (use) =>
       holes.map((leaf) => {
@@ -39,6 +42,15 @@ const check: Check = {
         what: `${name} is drilled in set-up top itself: it is not there to locate on.`,
         mend: 'Locate on holes of the first set-up.',
         against: [{ at: by, text: 'drilled here' }],
+      }));
+    }
+    const twice = seen.filter(({ name }, i) => seen.findIndex((other) => other.name === name) < i);
+    if (twice.length > 0) {
+      return twice.map(({ at, name }) => ({
+        at,
+        what: `${name} is named twice.`,
+        mend: 'Name two different holes.',
+        against: [],
       }));
     }
     const [first] = seen;

@@ -1,4 +1,5 @@
 /** Each set-up lies the way its name says, on the face opposite. */
+import { surfacesNotThere } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
@@ -25,6 +26,8 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
   const way = WAYS[id];
   const setup = (spec.setups as Record<string, typeof spec.setups.back | undefined>)[id];
   if (!way || !setup) return [];
+  const gone = surfacesNotThere(spec);
+  const may = way.rests.filter((face) => !gone.includes(face));
   const up = look(facts, (use) => use(setup.up));
   const rests = look(facts, (use) => use(setup['rests-on']));
   return [
@@ -38,13 +41,14 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
           },
         ]
       : []),
-    ...(rests !== undefined && !way.rests.includes(rests)
+    ...(rests !== undefined && !may.includes(rests)
       ? [
           {
             at: setup['rests-on'].id,
             what: `Set-up ${id} cannot rest on the ${rests}: that face looks up, or is not there yet.`,
-            mend: `Let it rest on: ${way.rests.join(' or ')}.`,
+            mend: `Let it rest on: ${may.join(' or ')}.`,
             against: [],
+            hangsOn: ['timber.slab', 'timber.cap', 'timber.back'],
           },
         ]
       : []),
