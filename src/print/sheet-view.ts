@@ -1,4 +1,4 @@
-import type { CardKey, Posting, StationSheet } from '../cards/card.ts';
+import type { Arg, CardKey, Posting, StationSheet } from '../cards/card.ts';
 import type { Paper } from './input.ts';
 import { identifier, markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
@@ -31,8 +31,12 @@ export function sheetView({ sheet, posting, plantName, paper, codeOf }: SheetVie
     rows: sheet.rows.map((row) => ({
       model: row.model.text,
       hand: row.key.hand === 'left' ? talk.phrase('labels.left-hand') : null,
-      cells: row.cells.map((cell) => talk.html(cell)),
+      cells: row.cells.map((cell) => lines(cell, talk)),
       code: codeOf(row.key) ?? null,
     })),
   };
 }
+
+/** A part or a finish a line: a series in a cell is read down, not across. */
+const lines = (cell: Arg, talk: Speech) =>
+  cell.kind === 'series' ? markup(cell.items.map((item) => talk.html(item).toString()).join('<br>')) : talk.html(cell);
