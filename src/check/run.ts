@@ -1,4 +1,5 @@
 /** Runs the checks over the facts of one model and turns their faults into findings with places. */
+import type { Facts } from '../facts/facts.ts';
 import { placeOf as placeOfMap } from '../facts/placed.ts';
 import type { Finding, Place, Stage } from '../findings/finding.ts';
 import type { Bench, Check, Fault } from './check.ts';
@@ -52,9 +53,17 @@ function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Findin
     why,
     mend: fault.mend,
     notes,
-    about: concerned.filter((at) => at === fault.at || facts.fact(at)?.origin.kind === 'given'),
-    from: [...upstream(bench, concerned), ...(fault.hangsOn ?? [])],
+    about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id))],
+    from: upstream(bench, [...concerned, ...(fault.hangsOn ?? [])]),
   };
+}
+
+/** The line of the model a fact stands for: its own, or the one it takes over as given. */
+function lineOf(facts: Facts, id: string): readonly string[] {
+  const fact = facts.fact(id);
+  if (fact?.origin.kind === 'given') return [id];
+  const [only, ...others] = fact?.inputs ?? [];
+  return only !== undefined && others.length === 0 ? lineOf(facts, only) : [];
 }
 
 /** These facts and everything they were computed from. */
@@ -86,14 +95,19 @@ export function hang(findings: readonly Finding[]): Finding[] {
     });
 }
 
-/** The error this one follows from: one that is at fault in what it was found in, else an earlier one it shares a fact with. */
+/**
+ * The error this one follows from: one that is at fault in what it was found in, or that is about something it was found in;
+ * where each could follow from the other, the one met first.
+ */
 function causeOf(finding: Finding, index: number, findings: readonly Finding[]): Finding | undefined {
   if (finding.severity !== 'error') return undefined;
   const errors = findings.filter((other) => other !== finding && other.severity === 'error');
-  const atFault = errors.find(
-    (other) => concerns(other.about.slice(0, 1), finding) && !concerns(finding.about.slice(0, 1), other),
+  const first = ({ about }: Finding) => about.slice(0, 1);
+  return (
+    errors.find((other) => concerns(first(other), finding) && !concerns(first(finding), other)) ??
+    errors.find((other) => concerns(other.about, finding) && !concerns(finding.about, other)) ??
+    errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding))
   );
-  return atFault ?? errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding));
 }
 
 const concerns = (ids: readonly string[], finding: Finding): boolean =>

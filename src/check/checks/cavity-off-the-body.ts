@@ -42,6 +42,7 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
       what: `${formatNumber(outsideMm2 / 1e6, 'mm²', 0)} mm² of ${id} lie outside the outline.`,
       mend: 'Move it inward, or make it smaller.',
       against: [{ at: 'outline.path', text: 'the outline' }],
+      hangsOn: [`cavity.${id}.drawn`],
     },
   ];
 }

@@ -39,6 +39,7 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
   const most = deep.high ?? deep.value;
   const wood = say(deep, through.value);
   const against = [{ at: `${kind}.${id}.through`, text: 'the wood there' }];
+  const hangsOn = [`${kind}.${id}.deep`];
   if ((deep.low ?? deep.value) <= 0) {
     return [
       {
@@ -46,6 +47,7 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
         what: `Nothing is left to cut: the floor would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
         mend: `Leave less than ${wood}, or give another surface.`,
         against,
+        hangsOn,
       },
     ];
   }
@@ -57,6 +59,7 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
       what: `It goes ${say(deep, most)} deep at most, and there are ${wood} of wood.`,
       mend: `Cut less than ${wood} deep.`,
       against,
+      hangsOn,
     },
   ];
 }

@@ -44,10 +44,13 @@ function first({ subject: { spec, plant }, facts }: Bench): Fault[] {
     ...(fixture.pattern === pins.pattern
       ? []
       : [
-          misfit(fixture.at, 'fixture', fixture.pattern, pins.pattern, [
-            ...(fixture.row ? [fixture.row] : []),
-            pins.at,
-          ]),
+          {
+            ...misfit(fixture.at, 'fixture', fixture.pattern, pins.pattern, [
+              ...(fixture.row ? [fixture.row] : []),
+              pins.at,
+            ]),
+            hangsOn: [`plant.fixtures.${fixture.name}.pattern`],
+          },
         ]),
     ...(!present(holes) || namesOf(holes).length >= 2
       ? []
