@@ -56,7 +56,8 @@ describe('openBrowser', () => {
 
   it('says that the named one does not start, and why, and tries no other', async () => {
     const folder = emptyFolder();
-    writeFiles(folder, { 'not-a-browser': '#!/bin/sh\necho library missing >&2\nexit 3\n' });
+    // It stays a moment after its last word: what a process says as it ends may be lost on a busy machine.
+    writeFiles(folder, { 'not-a-browser': '#!/bin/sh\necho library missing >&2\nsleep 1\nexit 3\n' });
     const path = join(folder, 'not-a-browser');
     chmodSync(path, 0o755);
     const answer = await openBrowser({ ...process.env, PLATEN_BROWSER: path });
