@@ -90,9 +90,13 @@ function checkModel(
     const bench = { subject, facts, others, on, seen: [] };
     const found = runChecks(bench, ['spec', 'derived'], known);
     if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };
-    const cards = makeCards(subject, facts, permitted(subject, facts, found, on));
+    const before = permitted(subject, facts, found, on);
+    const cards = makeCards(subject, facts, before);
     const onCards = runChecks({ ...bench, seen: cards.seen }, ['card'], [...known, ...found]);
-    return { ...cards, found: [...found, ...cards.findings, ...onCards] };
+    // What is permitted of the cards themselves prints on them too.
+    const after = permitted(subject, facts, onCards, on);
+    const printed = after.length === 0 ? cards : makeCards(subject, facts, [...before, ...after]);
+    return { ...printed, found: [...found, ...cards.findings, ...onCards] };
   });
   // What follows from a mistake of the plant is said with the plant, once.
   const ofPlant = new Set(workspace.findings.map(keyOfFinding));

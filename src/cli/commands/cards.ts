@@ -7,6 +7,7 @@ import type { RenderedFinding } from '../../findings/render.ts';
 import { unique } from '../../findings/unique.ts';
 import type { Host } from '../../host/host.ts';
 import { counted } from '../count.ts';
+import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
@@ -35,7 +36,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 async function cards(names: readonly string[], options: Options, io: Io): Promise<number> {
   const host = io.host(options.root);
   const on = options.on ?? host.today();
-  const whole = compileAll(host, on);
+  const whole = busy(io, 'Checking', () => compileAll(host, on));
   if (whole.models.length === 0) {
     for (const finding of whole.checked.findings)
       io.err(`${findingText(renderFinding(finding, whole.checked.workspace.texts))}\n\n`);

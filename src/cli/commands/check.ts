@@ -5,6 +5,7 @@ import type { Finding } from '../../findings/finding.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import { unique } from '../../findings/unique.ts';
 import { counted } from '../count.ts';
+import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
@@ -19,7 +20,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function check(names: readonly string[], options: Common & { json?: boolean }, io: Io): number {
-  const checked = checkAll(io.host(options.root), options.on);
+  const checked = busy(io, 'Checking', () => checkAll(io.host(options.root), options.on));
   const picked = pick(names, checked.models, io);
   if (!picked) return EXIT.usage;
   // Models on one base meet the same mistake of it: said once.

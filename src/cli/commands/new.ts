@@ -1,6 +1,7 @@
 /** platen new MODEL [--based-on BASE]: a spec to start from, that passes at once. */
 import type { Command } from 'commander';
 import { startModel } from '../../start.ts';
+import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
@@ -18,7 +19,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 
 function start(id: string, { root, on, basedOn }: Options, io: Io): number {
   const host = io.host(root);
-  const started = startModel(host, id, basedOn, on ?? host.today());
+  const started = busy(io, 'Starting', () => startModel(host, id, basedOn, on ?? host.today()));
   if ('refused' in started) {
     io.err(`${started.refused}\n`);
     return started.usage ? EXIT.usage : EXIT.errors;

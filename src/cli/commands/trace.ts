@@ -6,6 +6,7 @@ import type { Fact, Facts } from '../../facts/facts.ts';
 import { offer } from '../../findings/nearest.ts';
 import { where } from '../../findings/render.ts';
 import { showValue } from '../../facts/show.ts';
+import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
@@ -26,7 +27,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function trace(name: string, id: string | undefined, options: Options, io: Io): number {
-  const checked = checkAll(io.host(options.root), options.on);
+  const checked = busy(io, 'Reading', () => checkAll(io.host(options.root), options.on));
   const model = pick([name], checked.models, io)?.[0];
   if (!model) return EXIT.usage;
   const facts = factsOf(model, options.hand ?? 'right');

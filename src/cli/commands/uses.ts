@@ -5,6 +5,7 @@ import { offer } from '../../findings/nearest.ts';
 import type { UseOfName } from '../../uses.ts';
 import { plantNames, usesOf } from '../../uses.ts';
 import { counted } from '../count.ts';
+import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 
@@ -18,7 +19,7 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function uses(name: string, options: Common & { json?: boolean }, io: Io): number {
-  const compiled = compileAll(io.host(options.root), options.on);
+  const compiled = busy(io, 'Reading', () => compileAll(io.host(options.root), options.on));
   const found = usesOf(compiled, name);
   if (found.length === 0) {
     io.err(`Nothing in the plant is called "${name}". ${offer(name, plantNames(compiled))}\n`);
