@@ -15,7 +15,7 @@ export function permitted(subject: Subject, facts: Facts, found: readonly Findin
   return inForce({ subject, facts }, on).flatMap((id) =>
     found
       .filter((finding) => finding.id === id && finding.severity === 'caution')
-      .map(({ what }) => ({ what, ...subject.spec.permits![id]! })),
+      .map(({ what, about }) => ({ what, at: about[0]!, ...subject.spec.permits![id]! })),
   );
 }
 

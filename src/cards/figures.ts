@@ -6,7 +6,6 @@ import type { PrintedLimits } from '../units/limits.ts';
 import type { Kind, Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
 import { ceilCount } from '../units/round.ts';
-import { decimalsOf } from '../units/step.ts';
 import { findUnit, unitById } from '../units/unit.ts';
 import { kindName } from '../units/describe.ts';
 import type { Figure, Limits, Name } from './card.ts';
@@ -122,6 +121,3 @@ function secondLimits(first: PrintedLimits): Limits['second'] {
   const second = formatSecond(first, { unit, step });
   return second.ok ? { low: second.low, high: second.high, unit } : undefined;
 }
-
-/** Readings a gauge's step shows, in decimals of its unit. */
-export const gaugeDecimals = (gauge: Gauge): number => decimalsOf(gauge.step, gauge.unit) ?? 2;

@@ -14,8 +14,9 @@ import { say } from './station.ts';
 
 /** A caution somebody lets stand: it prints on every card of the model. */
 export interface Permitted {
-  /** What was found. */
+  /** What was found, and the fact it was found at. */
   readonly what: string;
+  readonly at: string;
   readonly reason: Leaf<string>;
   readonly name: Leaf<string>;
   readonly until: Leaf<string>;
@@ -59,9 +60,9 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
       finishNames: spec.finishes.map((finish) => desk.name(row(plant.finishes, use(finish), 'plant.finishes').title)),
       decides: desk.name(at.decides),
       notes: [note, at.notice].flatMap((leaf) => (leaf ? [desk.name(leaf)] : [])),
-      permits: permits.map(({ what, reason, name, until }) =>
+      permits: permits.map(({ what, at: found, reason, name, until }) =>
         say('common.permitted', {
-          what: { kind: 'name', text: what, fact: reason.id },
+          what: { kind: 'name', text: what, fact: found },
           reason: desk.name(reason),
           name: desk.name(name),
           until: desk.name(until),

@@ -4,7 +4,6 @@ import type { Leaf } from '../facts/leaf.ts';
 import type { Part } from '../facts/parts.ts';
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import type { Subject } from '../facts/subject.ts';
-import type { Quantity } from '../units/quantity.ts';
 import type { Arg, CardBody, Figure, Limits, Line, Name } from './card.ts';
 import type { FigureStyle, Gauge, Ref } from './figures.ts';
 
@@ -57,5 +56,3 @@ export const say = (id: string, args: Readonly<Record<string, Arg>> = {}): Line 
   say: id,
   with: args,
 });
-
-export type Numeric = Leaf<Quantity>;

@@ -58,8 +58,6 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
   };
 }
 
-export type CardView = ReturnType<typeof cardView>;
-
 function keyParts({ key }: Card): string[] {
   return [key.model, key.station, key.hand, ...key.finishes];
 }

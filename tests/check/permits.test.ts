@@ -20,6 +20,8 @@ describe('a caution that somebody lets stand', () => {
     const { cards } = compiled.models[0]!;
     expect(cards.length).toBe(26);
     for (const { card } of cards) expect(card.permits).toHaveLength(1);
+    // The numeral in what was found leads to the line it was found in.
+    expect(cards[0]!.card.permits[0]!.with['what']).toMatchObject({ kind: 'name', fact: 'notes.sizing' });
     const { files, findings } = printCompiled(host, compiled, '2026-12-31');
     expect(findings).toEqual([]);
     const html = String(files.get('models/tarn/sizing.html'));

@@ -1,4 +1,7 @@
-/** Numbered points a thickness is measured at: evenly along a line inside the edge of the part as it is at that station. */
+/**
+ * Numbered points a thickness is measured at: evenly along a line inside the rough line, the edge of a part at every station
+ * that measures one all over.
+ */
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
 import { namesOf, row, wanted } from '../../facts/row.ts';
@@ -17,9 +20,6 @@ declare module '../../facts/facts.ts' {
   }
 }
 
-/** Stations at which the body already has its trimmed or machined edge; before them the rough line is the edge. */
-const TRIMMED = new Set(['trim-sawing', 'machining-back', 'machining-top', 'sign-off']);
-
 const rule: Rule = (subject) =>
   namesOf(subject.plant.stations)
     .filter((station) => subject.plant.stations![station]!.points !== undefined)
@@ -28,7 +28,7 @@ const rule: Rule = (subject) =>
         id: `points.${station}`,
         label: `measuring points at ${station}`,
         formula:
-          'the outline inset from the edge, points evenly spaced along it, the first half a step from the neck end of the centreline',
+          'the rough line inset, points evenly spaced along it, the first half a step from the neck end of the centreline',
         source: practice('away from the edge, spread over the whole; common practice, no source'),
         value: (use) => points(subject, use, station),
       }),
@@ -40,7 +40,7 @@ const ARC_MM = 0.05;
 
 function points({ plant }: Subject, use: Use, station: string): readonly number[] {
   const { points: count, inset } = row(plant.stations, station, 'plant.stations');
-  const edge = use.fact(TRIMMED.has(station) ? 'outline.polygon' : 'saw.rough.line');
+  const edge = use.fact('saw.rough.line');
   const insetMm = toMm(use(wanted(inset, `plant.stations.${station}.inset`)));
   const line = offset([edge], -insetMm, ARC_MM)[0];
   return line ? along(line, use(count!).value) : [];
