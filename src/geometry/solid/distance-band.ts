@@ -1,0 +1,145 @@
+/**
+ * Distance from a line to the middle of every cell within reach of it, on the inside.
+ *
+ * The point of the edge nearest to a point inside lies square to it on some piece, or at a corner that points inward. So each
+ * piece need only be asked by the cells of the strip that stands square on it, and each such corner by those of its wedge:
+ * the least answer a cell gets is exact. That is one or two questions a cell instead of one for every piece.
+ */
+import type { EdgeLine } from './edge-line.ts';
+import type { Grid } from './grid.ts';
+
+/** mm; Infinity beyond the reach. A closed line runs counter-clockwise; of an open one both sides and its ends are asked. */
+export function distanceBand({ points, closed }: EdgeLine, reachMm: number, grid: Grid): Float64Array {
+  const band: Band = { grid, squared: new Float64Array(grid.cols * grid.rows).fill(Infinity), reachMm };
+  const count = points.length / 2;
+  const at = (i: number): Spot => {
+    const k = ((i + count) % count) * 2;
+    return { x: points[k]!, y: points[k + 1]! };
+  };
+  for (let i = 0; i < (closed ? count : count - 1); i++) {
+    strip(band, at(i), at(i + 1), 1);
+    if (!closed) strip(band, at(i), at(i + 1), -1);
+  }
+  for (let i = closed ? 0 : 1; i < (closed ? count : count - 1); i++) wedge(band, at(i - 1), at(i), at(i + 1), closed);
+  if (!closed) {
+    disc(band, at(0));
+    disc(band, at(count - 1));
+  }
+  return band.squared.map(Math.sqrt);
+}
+
+interface Band {
+  readonly grid: Grid;
+  readonly squared: Float64Array;
+  readonly reachMm: number;
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** How far a shape is drawn beyond itself, cells: asking too often does no harm. */
+const MARGIN = 1;
+
+/** The cells square to a piece, on its left (side 1) or right (−1). */
+function strip(band: Band, a: Spot, b: Spot, side: 1 | -1): void {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const squared = dx * dx + dy * dy;
+  if (squared === 0) return;
+  const length = Math.sqrt(squared);
+  const margin = MARGIN * band.grid.cellMm;
+  // A little before, behind and below the piece, to its reach above it.
+  const [ux, uy] = [(dx / length) * margin, (dy / length) * margin];
+  const [nx, ny] = [(-side * dy) / length, (side * dx) / length];
+  const corner = (p: Spot, along: number, up: number): Spot => ({
+    x: p.x + along * ux + up * nx,
+    y: p.y + along * uy + up * ny,
+  });
+  const up = band.reachMm + margin;
+  const quad = [corner(a, -1, -margin), corner(b, 1, -margin), corner(b, 1, up), corner(a, -1, up)];
+  scan(band.grid, quad, (cell, x, y) => {
+    const [px, py] = [x - a.x, y - a.y];
+    let t = (px * dx + py * dy) / squared;
+    if (t < 0) t = 0;
+    else if (t > 1) t = 1;
+    const [ex, ey] = [px - t * dx, py - t * dy];
+    const away = ex * ex + ey * ey;
+    if (away < band.squared[cell]!) band.squared[cell] = away;
+  });
+}
+
+/** The cells nearest to a corner that points inward: between the strips of both its pieces. */
+function wedge(band: Band, before: Spot, corner: Spot, after: Spot, leftOnly: boolean): void {
+  const [ax, ay] = [corner.x - before.x, corner.y - before.y];
+  const [bx, by] = [after.x - corner.x, after.y - corner.y];
+  const turn = ax * by - ay * bx;
+  if (leftOnly ? turn >= 0 : turn === 0) return;
+  const side = turn < 0 ? 1 : -1;
+  const up = band.reachMm + MARGIN * band.grid.cellMm;
+  const out = (dx: number, dy: number): Spot => {
+    const scale = (side * up) / Math.hypot(dx, dy);
+    return { x: corner.x - dy * scale, y: corner.y + dx * scale };
+  };
+  const [from, to] = [out(ax, ay), out(bx, by)];
+  // The arc between them bulges beyond the straight line from one to the other.
+  const [mx, my] = [(from.x + to.x) / 2 - corner.x, (from.y + to.y) / 2 - corner.y];
+  const half = Math.hypot(mx, my);
+  if (half < up / 2) return disc(band, corner);
+  const bulge = (up * up) / (half * half);
+  const middle = { x: corner.x + mx * bulge, y: corner.y + my * bulge };
+  ask(band, [corner, from, middle, to], corner);
+}
+
+function disc(band: Band, middle: Spot): void {
+  const r = band.reachMm + band.grid.cellMm;
+  const { x, y } = middle;
+  ask(
+    band,
+    [
+      { x: x - r, y: y - r },
+      { x: x + r, y: y - r },
+      { x: x + r, y: y + r },
+      { x: x - r, y: y + r },
+    ],
+    middle,
+  );
+}
+
+/** Cells in a shape ask one point. */
+function ask(band: Band, shape: readonly Spot[], point: Spot): void {
+  scan(band.grid, shape, (cell, x, y) => {
+    const away = (x - point.x) ** 2 + (y - point.y) ** 2;
+    if (away < band.squared[cell]!) band.squared[cell] = away;
+  });
+}
+
+/** Visits the cells whose middle lies in a convex shape, or within a cell beside it along its row. */
+function scan(
+  { cellMm, i0, j0, cols, rows }: Grid,
+  shape: readonly Spot[],
+  visit: (cell: number, x: number, y: number) => void,
+): void {
+  let [low, high] = [Infinity, -Infinity];
+  for (const { y } of shape) {
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  const last = Math.min(rows - 1, Math.ceil(high / cellMm - 0.5) - j0);
+  for (let row = Math.max(0, Math.floor(low / cellMm - 0.5) - j0); row <= last; row++) {
+    const y = (j0 + row + 0.5) * cellMm;
+    let [left, right] = [Infinity, -Infinity];
+    for (let i = 0; i < shape.length; i++) {
+      const p = shape[i]!;
+      const q = shape[i + 1 === shape.length ? 0 : i + 1]!;
+      if (p.y > y === q.y > y) continue;
+      const x = p.x + ((y - p.y) * (q.x - p.x)) / (q.y - p.y);
+      if (x < left) left = x;
+      if (x > right) right = x;
+    }
+    if (left > right) continue;
+    const first = Math.max(0, Math.floor(left / cellMm - 0.5) - i0);
+    const end = Math.min(cols - 1, Math.ceil(right / cellMm - 0.5) - i0);
+    for (let col = first; col <= end; col++) visit(row * cols + col, (i0 + col + 0.5) * cellMm, y);
+  }
+}

@@ -1,0 +1,80 @@
+/**
+ * A line on the plan that heights are counted from: the outline, or a stretch of it. Its distance at a point is exact; each
+ * small square of the plan that is asked about keeps the few pieces that can be the nearest to a point in it.
+ */
+
+/** Side of such a square, mm. */
+const SQUARE_MM = 8;
+
+export interface EdgeLine {
+  /** x0, y0, x1, y1, … in mm. */
+  readonly points: Float64Array;
+  readonly closed: boolean;
+  /** mm from the point to the line, never negative. */
+  readonly at: (x: number, y: number) => number;
+}
+
+/** At least one point. */
+export function edgeLine(points: Float64Array, closed: boolean): EdgeLine {
+  const pieces = piecesOf(points, closed);
+  const squares = new Map<number, Float64Array>();
+  return {
+    points,
+    closed,
+    at: (x, y) => {
+      const [col, row] = [Math.floor(x / SQUARE_MM), Math.floor(y / SQUARE_MM)];
+      const key = col * 65_536 + row;
+      let near = squares.get(key);
+      if (near === undefined) {
+        near = nearest(pieces, (col + 0.5) * SQUARE_MM, (row + 0.5) * SQUARE_MM);
+        squares.set(key, near);
+      }
+      let least = Infinity;
+      for (let i = 0; i < near.length; i += PIECE) least = Math.min(least, squaredTo(near, i, x, y));
+      return Math.sqrt(least);
+    },
+  };
+}
+
+/** x, y, dx, dy and 1 / length² of each piece, one after the other. */
+const PIECE = 5;
+
+function piecesOf(line: Float64Array, closed: boolean): Float64Array {
+  const points = line.length / 2;
+  const count = closed ? points : Math.max(1, points - 1);
+  const pieces = new Float64Array(count * PIECE);
+  for (let i = 0; i < count; i++) {
+    const next = (i + 1) % points;
+    const [x, y] = [line[2 * i]!, line[2 * i + 1]!];
+    const [dx, dy] = [line[2 * next]! - x, line[2 * next + 1]! - y];
+    const squared = dx * dx + dy * dy;
+    pieces.set([x, y, dx, dy, squared === 0 ? 0 : 1 / squared], PIECE * i);
+  }
+  return pieces;
+}
+
+/** Pieces that can be the nearest to some point of the square about (x, y): all within its diagonal of the nearest. */
+function nearest(pieces: Float64Array, x: number, y: number): Float64Array {
+  const away = Float64Array.from({ length: pieces.length / PIECE }, (_, i) => squaredTo(pieces, i * PIECE, x, y));
+  // A hair more, for rounding.
+  const limit = ((Math.sqrt(Math.min(...away)) + Math.SQRT2 * SQUARE_MM) * (1 + 1e-9)) ** 2;
+  const kept: number[] = [];
+  away.forEach((squared, i) => {
+    if (squared <= limit) kept.push(...pieces.subarray(i * PIECE, (i + 1) * PIECE));
+  });
+  return Float64Array.from(kept);
+}
+
+/** mm² from a point to the piece that starts at `at`: to its nearest end, or square to it. */
+function squaredTo(pieces: Float64Array, at: number, x: number, y: number): number {
+  const px = x - pieces[at]!;
+  const py = y - pieces[at + 1]!;
+  const dx = pieces[at + 2]!;
+  const dy = pieces[at + 3]!;
+  let t = (px * dx + py * dy) * pieces[at + 4]!;
+  if (t < 0) t = 0;
+  else if (t > 1) t = 1;
+  const ex = px - t * dx;
+  const ey = py - t * dy;
+  return ex * ex + ey * ey;
+}
