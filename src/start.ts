@@ -77,7 +77,21 @@ function without(text: string, bases: readonly Document[], basedOn: string, spar
   const whole = bases.some((base) => base.has('outline'));
   // Of a whole model the shape is taken over as one: cavities of the first spec would lie on top of its own.
   if (whole)
-    for (const key of ['timber', 'stages', 'carve', 'cavities', 'holes', 'outline', 'neck', 'bridge', 'grades'])
+    for (const key of [
+      'timber',
+      'stages',
+      'carve',
+      'cavities',
+      'holes',
+      'channels',
+      'covers',
+      'contours',
+      'edges',
+      'outline',
+      'neck',
+      'bridge',
+      'grades',
+    ])
       doc.delete(key);
   drop([]);
   const free = [...spare];

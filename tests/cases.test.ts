@@ -86,7 +86,7 @@ test('a floor that is not held says what goes into it', () => {
     .find(({ line }) => line === 71)!;
   for (const part of ['±0.40 mm', '±0.12 mm', '±0.10 mm', '±0.08 mm', '±0.03 mm', '±0.43 mm'])
     expect(finding.what).toContain(part);
-  expect(finding.notes).toHaveLength(5);
+  expect(finding.notes).toHaveLength(6);
 });
 
 test('a model with an error has no card, another beside it has all of its own', () => {

@@ -88,7 +88,20 @@ export interface Table {
 }
 
 /** What a line in a drawing is, whatever it looks like in print. */
-export type LineKind = 'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue';
+export type LineKind = 'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover';
+
+/** What an area is. `left-thinnest` … `left-thick`: steps of how much wood is left, the thinnest first; `nothing`: none. */
+export type Hatch =
+  | 'cap'
+  | 'back'
+  | 'slab'
+  | 'glue'
+  | 'removed'
+  | 'left-thick'
+  | 'left-thinner'
+  | 'left-thin'
+  | 'left-thinnest'
+  | 'nothing';
 
 /** Drawn things in millimetres of the real body; y upward. Coordinates are rounded to 0.01 mm. */
 export type Mark =
@@ -103,9 +116,11 @@ export type Mark =
   /** A filled area, told apart by its hatching. */
   | {
       readonly kind: 'area';
-      readonly hatch: 'cap' | 'back' | 'slab' | 'glue' | 'removed';
+      readonly hatch: Hatch;
       readonly points: readonly number[];
     }
+  /** An area with holes in it: rings filled by the even-odd rule. */
+  | { readonly kind: 'region'; readonly hatch: Hatch; readonly rings: readonly (readonly number[])[] }
   | {
       readonly kind: 'label';
       readonly x: number;

@@ -1,6 +1,7 @@
 /** Facts to numbers on a card: the gauge's unit first and limits rounded inward to what it reads. */
 import type { DerivedFacts, Use } from '../facts/facts.ts';
 import type { Leaf } from '../facts/leaf.ts';
+import { formatMass } from '../units/mass.ts';
 import { formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
 import type { PrintedLimits } from '../units/limits.ts';
 import type { Kind, Quantity } from '../units/quantity.ts';
@@ -46,6 +47,8 @@ export interface FigureStyle {
   readonly fraction?: boolean;
   /** At least this: rounded up in both units. */
   readonly least?: boolean;
+  /** No less than this: rounded down in both units. */
+  readonly worst?: boolean;
   /** Not repeated in the other system. */
   readonly single?: boolean;
 }
@@ -56,6 +59,8 @@ export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
   const unit = secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
+  // A mass is read in pounds and whole ounces.
+  if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
   return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
 }
 
@@ -83,7 +88,11 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
     if (Math.abs(residualNm) <= 10_000) return fraction;
     return formatNumber(q.value, unit, Math.max(3, unit === q.unit ? decimals : 0), INCH);
   }
-  const value = style.least ? roundUp(q.value, unit, decimals) : q.value;
+  const value = style.least
+    ? roundUp(q.value, unit, decimals)
+    : style.worst
+      ? -roundUp(-q.value, unit, decimals)
+      : q.value;
   return formatNumber(value, unit, value === 0 ? 0 : decimals, unit === 'in' && value !== 0 ? INCH : {});
 }
 

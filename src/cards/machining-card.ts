@@ -7,12 +7,13 @@ import {
   cutTitle,
   cuttingSteps,
   depthChecks,
-  depthTable,
   machiningChecks,
   machiningTools,
+  openingSteps,
   settingSteps,
   setupOf,
 } from './machining.ts';
+import { depthTable } from './cut-tables.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -24,19 +25,26 @@ export interface OwnOfStation {
   readonly steps?: readonly Line[];
   readonly checks?: readonly Check[];
   readonly drawing: Drawing;
+  readonly drawings?: readonly Drawing[];
   readonly tables?: readonly Table[];
 }
 
 export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): CardBody {
-  const vacuum = desk.use(setupOf(desk, setup).hold) === 'vacuum' ? (['vacuum'] as const) : [];
+  const held = desk.use(setupOf(desk, setup).hold) === 'vacuum';
+  const vacuum = held ? (['vacuum'] as const) : [];
   return {
     keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup)].slice(0, MOST_KEY_NUMBERS),
-    steps: [...settingSteps(desk, setup), ...cuttingSteps(desk, setup), ...(own.steps ?? [])],
+    steps: [
+      ...settingSteps(desk, setup),
+      ...cuttingSteps(desk, setup),
+      ...(held ? openingSteps(desk) : []),
+      ...(own.steps ?? []),
+    ],
     tools: machiningTools(desk, setup),
     checks: [...(own.checks ?? []), ...depthChecks(desk, setup), ...machiningChecks(desk, setup)],
     whenOut: ['deep', 'shallow', 'thickness', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
-    drawings: [own.drawing],
+    drawings: [own.drawing, ...(own.drawings ?? [])],
     tables: [...depthTable(desk, setup), ...(own.tables ?? [])],
     signOff: [say('sign.program')],
   };

@@ -1,10 +1,9 @@
 /** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
 import { namesOf, row, wanted } from '../facts/row.ts';
-import type { Arg, Check, Line, Table, Tool } from './card.ts';
+import type { Arg, Check, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
-import { cavityLetters } from './drawing/plan.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -18,7 +17,7 @@ export const fixtureName = (desk: Desk, id: SetupId): Arg => desk.name(fixtureOf
 const machineName = (desk: Desk, id: SetupId): Arg =>
   desk.name(row(desk.subject.plant.machines, desk.use(setupOf(desk, id).machine), 'plant.machines').title);
 
-const holesOf = (desk: Desk, id: SetupId): readonly string[] =>
+export const holesOf = (desk: Desk, id: SetupId): readonly string[] =>
   namesOf(desk.subject.spec.holes).filter((name) => desk.use(desk.subject.spec.holes![name]!.setup) === id);
 
 /** How the body is put on the fixture, in words. */
@@ -65,16 +64,27 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
           }),
         ]
       : []),
-    ...(holes.length > 0 ? [say('machining.step.holes')] : []),
+    ...drillingSteps(desk, id, holes.length > 0),
   ];
 }
 
-export function cutTitle(desk: Desk, table: 'cavities' | 'holes', id: string): Arg {
+function drillingSteps(desk: Desk, id: SetupId, holes: boolean): readonly Line[] {
+  const channels = channelsOf(desk, id).length > 0;
+  if (!holes && !channels) return [];
+  return [say(holes && channels ? 'machining.step.holes-channels' : `machining.step.${holes ? 'holes' : 'channels'}`)];
+}
+
+export const channelsOf = (desk: Desk, id: SetupId): readonly string[] => {
+  const { channels } = desk.subject.spec;
+  return namesOf(channels).filter((name) => desk.use(channels![name]!.setup) === id);
+};
+
+export function cutTitle(desk: Desk, table: 'cavities' | 'holes' | 'channels', id: string): Arg {
   const cut = desk.subject.spec[table]![id]!;
   return cut.title ? desk.name(cut.title) : { kind: 'name', text: id.replace(/-/g, ' '), fact: cut.setup.id };
 }
 
-function cutterName(desk: Desk, id: string): Arg {
+export function cutterName(desk: Desk, id: string): Arg {
   return desk.name(row(desk.subject.plant.cutters, id, 'plant.cutters').title);
 }
 
@@ -82,7 +92,7 @@ function cutterName(desk: Desk, id: string): Arg {
 export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   const setup = setupOf(desk, id);
   const { use } = desk;
-  const { cavities, holes } = desk.subject.spec;
+  const { cavities, holes, channels } = desk.subject.spec;
   const named = [setup.cutters?.face, setup.cutters?.carve, setup.cutters?.perimeter].flatMap((leaf) =>
     leaf ? [use(leaf)] : [],
   );
@@ -90,6 +100,7 @@ export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
     ...named,
     ...cavitiesOf(desk, id).map((name) => use(cavities![name]!.cutter)),
     ...holesOf(desk, id).map((name) => use(holes![name]!.drill)),
+    ...channelsOf(desk, id).map((name) => use(channels![name]!.drill)),
   ]);
   return [
     { role: say('tool.machine'), name: machineName(desk, id) },
@@ -120,76 +131,22 @@ export const depthChecks = (desk: Desk, id: SetupId): readonly Check[] =>
 /** A surface as people call it: the point of the top goes with its name. */
 export const surfaceName = (surface: string): Line => say(`surface.${surface.replace('@', '-')}`);
 
-/** Every cut with its number for the program and for the gauge. */
-export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
-  const { spec } = desk.subject;
-  const letters = cavityLetters(desk, id);
-  const cavities = cavitiesOf(desk, id).map((name): Arg[] => {
-    const cavity = spec.cavities![name]!;
-    const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
-    return [
-      letters.get(name)!,
-      cutTitle(desk, 'cavities', name),
-      desk.figure(`cavity.${name}.height`, { decimals: 2 }),
-      desk.limits(`cavity.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
-      say(`machining.measured-${way}`, { from: surfaceName(from) }),
-      cutterName(desk, desk.use(cavity.cutter)),
-      desk.figure(cavity.corner, { single: true }),
-    ];
+/** What the vacuum loses when: the first cut of this set-up that opens each cut of the back. */
+export function openingSteps(desk: Desk): readonly Line[] {
+  const opened = desk.use.fact('vacuum.opened');
+  const first = opened.filter(({ into }, i) => opened.findIndex((other) => other.into === into) === i);
+  const by = [...new Set(first.map((opening) => opening.by))];
+  if (by.length === 0) return [];
+  const items = by.map((cut) => {
+    const [kind, ...rest] = cut.split('.');
+    const table = { cavity: 'cavities', hole: 'holes', channel: 'channels' } as const;
+    return cutTitle(desk, table[kind as keyof typeof table], rest.join('.'));
   });
-  const holes = holesOf(desk, id).map((name): Arg[] => {
-    const hole = spec.holes![name]!;
-    const { way, from } = desk.use.fact(`hole.${name}.measuring`);
-    return [
-      cutTitle(desk, 'holes', name),
-      desk.figure(`hole.${name}.across`, { single: true }),
-      desk.figure(hole.at.y, { single: true }),
-      desk.figure(hole.diameter, { fraction: true }),
-      desk.figure(`hole.${name}.height`, { decimals: 2 }),
-      desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
-      say(`machining.measured-${way}`, { from: surfaceName(from) }),
-      cutterName(desk, desk.use(hole.drill)),
-    ];
-  });
-  const columns = (...ids: string[]) => ids.map((column) => say(`column.${column}`));
-  return [
-    ...(cavities.length > 0
-      ? [
-          {
-            title: say('machining.cavities'),
-            columns: columns('letter', 'cavity', 'z', 'measured', 'from', 'cutter', 'corner'),
-            rows: cavities,
-          },
-        ]
-      : []),
-    ...(holes.length > 0
-      ? [
-          {
-            title: say('machining.holes'),
-            columns: columns('hole', 'x', 'y', 'diameter', 'z', 'measured', 'from', 'cutter'),
-            rows: holes,
-          },
-        ]
-      : []),
-  ];
+  return [say('machining.step.opens', { cuts: { kind: 'series', items } })];
 }
 
 export function machiningChecks(desk: Desk, id: SetupId): readonly Check[] {
   return holesOf(desk, id).length > 0
     ? [byEye(desk, say('machining.check.holes-edges'), say('common.by-list'))]
     : [byEye(desk, say('machining.check.edges'))];
-}
-
-/** The shape of the top as drawn: widths of its zones, from the edge inward. */
-export function carveTable(desk: Desk): readonly Table[] {
-  const { carve } = desk.subject.spec;
-  const zones = (['land', 'recurve', 'bevel'] as const).filter((zone) => carve[zone] !== undefined);
-  if (zones.length === 0) return [];
-  return [
-    {
-      title: say(`machining.carve-${desk.use(carve.kind)}`),
-      columns: zones.map((zone) => say(`column.${zone}`)),
-      rows: [zones.map((zone) => desk.figure(carve[zone]!))],
-    },
-  ];
 }

@@ -83,8 +83,11 @@ export function hang(findings: readonly Finding[]): Finding[] {
   const parents = new Map(findings.map((finding, i) => [finding, causeOf(finding, i, findings)]));
   const rootOf = (finding: Finding): Finding => {
     const way = [finding];
-    for (let up = parents.get(finding); up && !way.includes(up); up = parents.get(up)) way.push(up);
-    return way.at(-1)!;
+    let up = parents.get(finding);
+    for (; up && !way.includes(up); up = parents.get(up)) way.push(up);
+    // Where each follows from the next in a ring, the one met first stands for them all.
+    const ring = up ? way.slice(way.indexOf(up)) : way.slice(-1);
+    return ring.reduce((first, one) => (findings.indexOf(one) < findings.indexOf(first) ? one : first));
   };
   const roots = findings.map(rootOf);
   return findings

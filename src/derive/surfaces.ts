@@ -6,6 +6,7 @@
  * each bounds their distance, so the narrowest way is the bound. Set-ups only say which surfaces share a zero: changing one
  * never edits a requirement, it changes the ways.
  */
+import type { SetupId } from '../facts/cutting-order.ts';
 import type { Use } from '../facts/facts.ts';
 import { hole } from '../facts/leaf.ts';
 import type { BodyPoint } from '../facts/parts.ts';
@@ -15,17 +16,28 @@ import type { Subject } from '../facts/subject.ts';
 import type { Cause, Length } from '../units/quantity.ts';
 import { add, scale, subtract, withCauses } from '../units/arithmetic.ts';
 
-export type SetupId = 'glue-face' | 'back' | 'top';
-
-/** A surface by name: `blank-back`, `back-face`, `blank-face`, `machined-top@crown`, `floor@controls`, `end@stud`. */
+/** A surface by name: `blank-back`, `back-face`, `blank-face`, `machined-top@crown`, `floor@cavity.controls`. */
 export type SurfaceId = string;
 
-interface Edge {
+export interface Edge {
   readonly a: SurfaceId;
   readonly b: SurfaceId;
   /** z of b less z of a, with why it may be off; of a cut whose depth is asked for, only the why counts. */
   readonly apart: Length;
 }
+
+const OVER = 'machined-top@over.';
+
+/** The machined top where it is lowest over a cavity that is cut from the back. */
+export const overCut = (id: string): SurfaceId => `${OVER}${id}`;
+
+/** Thickness of the machined body at a place of its top: a named point, or the lowest over a cavity. */
+function machinedAt(use: Use, surface: SurfaceId): Length {
+  if (surface.startsWith(OVER)) return use.fact(`thickness.over.${surface.slice(OVER.length)}`);
+  return use.fact(`thickness.body.machined.${surface.slice('machined-top@'.length) as BodyPoint}`);
+}
+
+const isTop = (surface: SurfaceId): boolean => surface.startsWith('machined-top@');
 
 /** What a spec calls a surface, as this body has it. */
 export function surfaceOf(spec: Subject['spec'], name: string, point: BodyPoint = highestPoint(spec)): SurfaceId {
@@ -40,9 +52,7 @@ export function surfaceHeight(subject: Subject, use: Use, surface: SurfaceId): L
   const blank = () => use.fact('thickness.blank');
   const faced = facesBack(spec);
   if (surface === 'blank-face') return faced ? use.fact('thickness.body.back-faced') : blank();
-  if (surface.startsWith('machined-top@')) {
-    return use.fact(`thickness.body.machined.${surface.slice('machined-top@'.length) as BodyPoint}`);
-  }
+  if (isTop(surface)) return machinedAt(use, surface);
   const zero = scale(blank(), 0);
   const blankBack = faced ? subtract(use.fact('thickness.body.back-faced'), blank()) : zero;
   if (surface === 'glue-face') return add(blankBack, use.fact('thickness.part.back.sized'));
@@ -70,7 +80,8 @@ export function cutError({ spec, plant }: Subject, use: Use, setup: SetupId, cut
   );
 }
 
-function fixedEdges(subject: Subject, use: Use): Edge[] {
+/** What the blank, the facing of the back and the carve make; of the top, its named points and the ends asked about. */
+function fixedEdges(subject: Subject, use: Use, ends: readonly SurfaceId[]): Edge[] {
   const { spec } = subject;
   const rests = surfaceOf(spec, use(spec.setups.top['rests-on']));
   const edges: Edge[] = [{ a: 'blank-back', b: 'blank-face', apart: use.fact('thickness.blank') }];
@@ -78,21 +89,26 @@ function fixedEdges(subject: Subject, use: Use): Edge[] {
     edges.push({ a: 'blank-back', b: 'glue-face', apart: use.fact('thickness.part.back.sized') });
   }
   if (facesBack(spec)) edges.push({ a: 'back-face', b: 'blank-face', apart: use.fact('thickness.body.back-faced') });
-  for (const point of pointsOf(spec, 'machined')) {
-    edges.push({ a: rests, b: `machined-top@${point}`, apart: use.fact(`thickness.body.machined.${point}`) });
-  }
+  for (const top of topsOf(spec, ends)) edges.push({ a: rests, b: top, apart: machinedAt(use, top) });
   return edges;
 }
 
+const topsOf = (spec: Subject['spec'], ends: readonly SurfaceId[]): readonly SurfaceId[] => [
+  ...new Set([...pointsOf(spec, 'machined').map((point) => `machined-top@${point}`), ...ends.filter(isTop)]),
+];
+
 /** Edges of one cut: to the zero of its set-up, and to whatever else that set-up cuts from the same zero. */
-function cutEdges(subject: Subject, use: Use, setup: SetupId, cut: SurfaceId): Edge[] {
+function cutEdges(
+  subject: Subject,
+  use: Use,
+  setup: SetupId,
+  { cut, end }: { readonly cut: SurfaceId; readonly end: SurfaceId },
+): Edge[] {
   const { spec } = subject;
   const error = cutError(subject, use, setup, cut);
   const edges: Edge[] = [{ a: zeroOf(subject, use, setup), b: cut, apart: error }];
   if (setupOf(spec, setup).faces !== undefined) edges.push({ a: 'back-face', b: cut, apart: error });
-  if (setup === 'top') {
-    for (const point of pointsOf(spec, 'machined')) edges.push({ a: `machined-top@${point}`, b: cut, apart: error });
-  }
+  if (setup === 'top') for (const top of topsOf(spec, [end])) edges.push({ a: top, b: cut, apart: error });
   return edges;
 }
 
@@ -103,17 +119,23 @@ export function causesBetween(
   cut: { setup: SetupId; surface: SurfaceId },
   end: SurfaceId,
 ): readonly Cause[] {
-  return narrowest(
-    use,
-    [...fixedEdges(subject, use), ...cutEdges(subject, use, cut.setup, cut.surface)],
-    cut.surface,
-    end,
-  );
+  const own = cutEdges(subject, use, cut.setup, { cut: cut.surface, end });
+  return narrowest(use, [...fixedEdges(subject, use, [end]), ...own], cut.surface, end);
 }
 
-/** Why the distance between two surfaces that are no cuts may be off. */
-export function causesApart(subject: Subject, use: Use, from: SurfaceId, to: SurfaceId): readonly Cause[] {
-  return narrowest(use, fixedEdges(subject, use), from, to);
+/**
+ * Why the distance between two surfaces may be off. `edges`: what else is known to hold, such as the limits a cut's depth is
+ * passed by.
+ */
+export function causesApart(
+  subject: Subject,
+  use: Use,
+  from: SurfaceId,
+  to: SurfaceId,
+  edges: readonly Edge[] = [],
+): readonly Cause[] {
+  const met = edges.flatMap(({ a, b }) => [a, b]);
+  return narrowest(use, [...fixedEdges(subject, use, [from, to, ...met]), ...edges], from, to);
 }
 
 /** All ways are tried: there are never more than a few surfaces. A surface that cannot be reached has no causes to give. */

@@ -5,15 +5,13 @@
  * what it was computed from.
  */
 import type { Place } from '../findings/finding.ts';
+import type { Certainty } from '../reference/certainty.ts';
 import { Unavailable } from './unavailable.ts';
 
 export type Writing =
   | { readonly kind: 'given'; readonly place: Place }
   | { readonly kind: 'plant'; readonly place: Place }
   | { readonly kind: 'published'; readonly source: string; readonly certainty: Certainty };
-
-/** How sure a published value is: read in the text, computed again, only remembered, or in dispute between sources. */
-export type Certainty = 'seen' | 'recomputed' | 'seen+recomputed' | 'memory' | 'memory+recomputed' | 'unverified';
 
 /** What the schema asks of a leaf beyond its form. */
 export interface Asked {

@@ -4,15 +4,19 @@ import type { Quantity } from '../units/quantity.ts';
 
 export function showValue(value: unknown): string {
   if (typeof value === 'string') return value;
+  if (value instanceof Int16Array || value instanceof Map) return 'a table';
   if (value instanceof Float64Array) return `a line of ${value.length / 2} points`;
   if (isQuantity(value)) return formatQuantity(value);
-  if (Array.isArray(value)) return `${value.length / 2} points`;
+  if (Array.isArray(value))
+    return typeof value[0] === 'number' ? `${value.length / 2} points` : `${value.length} things`;
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value)
+      .filter(([, part]) => part !== undefined && typeof part !== 'function')
       .map(([key, part]) => `${key} ${showValue(part)}`)
       .join(', ');
   }
-  return String(value);
+  if (value === undefined) return 'none';
+  return typeof value === 'number' || typeof value === 'boolean' ? String(value) : 'a thing';
 }
 
 const isQuantity = (value: unknown): value is Quantity =>

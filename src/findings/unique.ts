@@ -1,7 +1,15 @@
 import type { Finding } from './finding.ts';
 
-/** Two findings with the same key say the same. */
-export const keyOfFinding = ({ id, place, what }: Finding): string => `${id} ${place.file} ${place.start} ${what}`;
+/**
+ * Two findings with the same key say the same: of the same lines, in the same words. Their numbers may differ by what the hand
+ * makes of them, a place that lies anywhere along a wall.
+ */
+export const keyOfFinding = ({ id, place, what, notes }: Finding): string =>
+  [id, ...[place, ...notes.map((note) => note.place)].map(({ file, start }) => `${file}:${start}`), wordsOf(what)].join(
+    ' ',
+  );
+
+const wordsOf = (text: string): string => text.replace(/-?\d[\d.]*/g, '#');
 
 /** Both hands, and models on one base, meet the same mistake: it is said once. */
 export function unique(findings: readonly Finding[]): Finding[] {

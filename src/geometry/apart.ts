@@ -1,8 +1,9 @@
-/** How far two polygons that do not overlap are apart. */
+/** How far two polygons that do not overlap are apart, and a point from the edge of a region. */
 import type { Point } from './axes.ts';
 import { bounds } from './measure.ts';
+import type { Near } from './nearness.ts';
 import { nearestOnEdge } from './nearness.ts';
-import type { Polygon } from './polygon.ts';
+import type { Polygon, Region } from './polygon.ts';
 import { forEachEdge } from './polygon.ts';
 
 export interface Apart {
@@ -12,20 +13,46 @@ export interface Apart {
   readonly b: Point;
 }
 
-/** Exact for polygons whose edges do not cross: the nearest pair has a corner of one of them. */
-export function polygonsApart(a: Polygon, b: Polygon): Apart {
-  const from = cornersTo(a, b);
-  const to = cornersTo(b, a);
+/**
+ * Exact for polygons whose edges do not cross: the nearest pair has a corner of one of them. `upMm` is how far the two points
+ * of a pair are apart upright; it must change little along an edge, as the nearest of each edge is looked for in plan.
+ */
+export function polygonsApart(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number = () => 0): Apart {
+  const from = cornersTo(a, b, upMm);
+  const to = cornersTo(b, a, (p, q) => upMm(q, p));
   return from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
 }
 
-function cornersTo(a: Polygon, b: Polygon): Apart {
+function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number): Apart {
   let best: Apart | undefined;
+  let least = Infinity;
   forEachEdge(a, (x, y) => {
-    const { distanceMm, point } = nearestOnEdge(b, x, y);
-    if (best === undefined || distanceMm < best.distanceMm) best = { distanceMm, a: { x, y }, b: point };
+    forEachEdge(b, (x0, y0, x1, y1) => {
+      const [dx, dy] = [x1 - x0, y1 - y0];
+      const squared = dx * dx + dy * dy;
+      const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / squared));
+      const other = { x: x0 + t * dx, y: y0 + t * dy };
+      const across = (other.x - x) ** 2 + (other.y - y) ** 2;
+      if (across >= least) return;
+      const away = across + upMm({ x, y }, other) ** 2;
+      if (away >= least) return;
+      least = away;
+      best = { distanceMm: Math.sqrt(away), a: { x, y }, b: other };
+    });
   });
   return best!;
+}
+
+/** The nearest points of two regions that do not overlap; `upMm` as above. */
+export function regionsApart(a: Region, b: Region, upMm?: (a: Point, b: Point) => number): Apart {
+  const pairs = a.flatMap((ring) => b.map((other) => polygonsApart(ring, other, upMm)));
+  return pairs.reduce((best, other) => (other.distanceMm < best.distanceMm ? other : best));
+}
+
+/** The nearest point on the rings of a region, holes included. Throws for a region without rings. */
+export function nearestOnRegion(region: Region, x: number, y: number): Near {
+  const near = region.map((ring) => nearestOnEdge(ring, x, y));
+  return near.reduce((best, other) => (other.distanceMm < best.distanceMm ? other : best));
 }
 
 /** No nearer than this: the gap between their boxes, mm; 0 where the boxes overlap. */

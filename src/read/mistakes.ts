@@ -65,7 +65,7 @@ const mistakes = {
   'no-such-name': {
     why: 'The card would name a thing that is not there, and somebody would take the next best.',
     mend: 'Write the name as its row has it, or add the row.',
-    example: { file: 'models/tarn.yaml', passes: 'cutter: mill-8', fails: 'cutter: mil-8' },
+    example: { file: 'models/tarn.yaml', passes: 'hardware: pot-long', fails: 'hardware: pot-lang' },
   },
   'defined-twice': {
     why: 'Two rows of one name: which of them a card shows would be chance.',

@@ -43,7 +43,7 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
   const thinnest = sum - parts.length * LIMITS.sized + (glue?.low ?? 0);
   const stages = body(use, line, thinnest, errorNm);
   const limit = (nm: number) => Math.max(nm, errorNm);
-  const pocketNm = 16 * MM;
+  const pocketNm = Math.max(16 * MM, Math.ceil((stages.machined - HEEL_MM * MM) / MM) * MM);
   const ofRight = (name: string) => use(row(plant.jigs, name, 'plant.jigs').hand) !== 'left';
   const jig = first(plant, 'jigs', ofRight, 'a jig of the right hand in plant.jigs');
   const pattern = use(row(plant.jigs, jig, 'plant.jigs').pattern);
@@ -67,11 +67,13 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     machine,
     pattern,
     jig,
+    jigHoles: jigHoles(plant, use, pattern),
     fixtures: { back: fixtureBack, top: fixtures.find((name) => name !== fixtureBack) ?? fixtureBack },
     programs: programs(plant, use, taken),
     facing: cutter(plant, use, 'facing', Infinity, 0),
     perimeter: cutter(plant, use, 'end-mill', Infinity, stages.machined / 2),
     pocket: cutter(plant, use, 'end-mill', 2 * CORNER_MM * MM, pocketNm),
+    pocketDepth: mm(pocketNm, 1),
     controls,
     drill: cutter(plant, use, 'drill', 12 * MM, 12 * MM),
     drillMm: (name: string) => mm(use(row(plant.cutters, name, 'plant.cutters').diameter).value, 1),
@@ -82,6 +84,18 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     band: band(plant, use, finish),
   };
 }
+
+/** Where the drilling jig's holes lie, and the plate that hides one. */
+function jigHoles(plant: PlantSpec, use: Use, pattern: string) {
+  const { holes } = row(plant.patterns, pattern, 'plant.patterns');
+  return namesOf(holes).map((name) => {
+    const { at, diameter } = holes[name]!;
+    return { name, x: mm(use(at.x).value), y: mm(use(at.y).value), size: mm(2 * use(diameter).value + 10 * MM, 0) };
+  });
+}
+
+/** No more wood under the neck than its screws go through; common practice, no source. */
+const HEEL_MM = 33;
 
 const CORNER_MM = 8;
 /** Wood left over the controls: what shafts of pots and switches are made for; common practice, no source. */

@@ -65,14 +65,14 @@ cavities:
     shape: { kind: rectangle, length: 76, width: 56 }
     at: { x: 0, y: 182 }
     from: machined-top
-    depth: 16.0 ±0.2
+    depth: ${c.pocketDepth} ±0.2
     corner: ${c.corner}
     cutter: ${c.pocket}
     purpose: neck
   controls:
     setup: back
     shape: { kind: rectangle, length: 62, width: 70 }
-    at: { x: 75, y: -110 }
+    at: { x: 92, y: -100 }
     floor: ${c.floor} ±0.4
     corner: ${c.corner}
     cutter: ${c.controls}
@@ -97,9 +97,16 @@ holes:
     drill: ${c.drill}
     use: location
 
+# Plates over what is not to be seen: the tooling holes in the back, and in the top the holes of the drilling jig.
+covers:
+  plate-a: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 0, y: 110 } }
+  plate-b: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 44, y: -30 } }
+${c.jigHoles.map(({ name, x, y, size }) => `  over-${name}: { face: top, shape: { kind: circle, diameter: ${size} }, at: { x: ${x}, y: ${y} } }`).join('\n')}
+
 neck: { kind: bolt-on, scale: 640, frets: 22, joint-fret: 17, pocket: neck-pocket }
 bridge: { kind: plate with six screws, compensation: 2.5, travel: 8 }
-location: { jig: ${c.jig} }
+# The jig's holes are drilled from the top, so deep and not through.
+location: { jig: ${c.jig}, depth: 12.0 ±1.0 }
 
 # For each finish the grades allowed under it: too good is refused as well as too poor.
 finishes: [${c.finish}]

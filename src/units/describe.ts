@@ -15,6 +15,8 @@ const NAMES: Readonly<Record<Kind, string>> = {
   spread: 'a glue spread',
   area: 'an area',
   'timber-volume': 'a volume of timber',
+  volume: 'a volume',
+  density: 'a density',
   count: 'a plain number',
 };
 

@@ -20,6 +20,8 @@ export type Kind =
   | 'spread'
   | 'area'
   | 'timber-volume'
+  | 'volume'
+  | 'density'
   | 'count';
 
 /** Base unit of each kind: the unit `value`, `low` and `high` of a quantity are held in. */
@@ -38,6 +40,8 @@ export const BASE = {
   spread: 'kg/m²',
   area: 'm²',
   'timber-volume': 'm³',
+  volume: 'm³',
+  density: 'kg/m³',
   count: '1',
 } as const satisfies Record<Kind, string>;
 

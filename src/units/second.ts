@@ -40,6 +40,10 @@ const SECOND: Readonly<Record<string, string>> = {
   'in²': 'cm²',
   'm³': 'bf',
   bf: 'm³',
+  'cm³': 'in³',
+  'in³': 'cm³',
+  'kg/m³': 'lb/ft³',
+  'lb/ft³': 'kg/m³',
 };
 
 /** 'any' for units both systems share (deg, %, rpm, times, counts). */

@@ -116,6 +116,10 @@ const AREAS_AND_VOLUMES = [
   // Board foot: 144 in³.
   unit(['timber-volume', 'inch', 'bf', 'bf'], [0.002359737216, 1, 0], ['bd ft', 'board foot', 'board feet']),
   unit(['timber-volume', 'metric', 'm³', 'm³'], [1, 1, 0], ['m3', 'm^3']),
+  unit(['volume', 'metric', 'cm³', 'cm³'], [1, 1e6, 0], ['cm3', 'cm^3', 'cc']),
+  unit(['volume', 'inch', 'in³', 'in³'], [0.000016387064, 1, 0], ['in3', 'in^3', 'cu in']),
+  unit(['density', 'metric', 'kg/m³', 'kg/m³'], [1, 1, 0], ['kg/m3', 'kg/m^3']),
+  unit(['density', 'inch', 'lb/ft³', 'lb/ft³'], [LB_KG, 0.028316846592, 0], ['lb/ft3', 'lb/ft^3', 'lb/cu ft']),
 ];
 
 /** Every unit, kinds together, the everyday one of a kind not necessarily first. */

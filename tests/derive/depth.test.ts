@@ -8,7 +8,21 @@ import type { Facts } from '../../src/facts/facts.ts';
 import type { Subject } from '../../src/facts/subject.ts';
 import { factsOf, hundredths, lengthLeaf, MM, mmOf, sampleSubject, textLeaf, valueOf } from './subject.ts';
 
-const base = sampleSubject();
+const base = underTheCrown(sampleSubject());
+
+/** The controls in the middle of the body, where the arch is level: the wood over them is counted from the crown alone. */
+function underTheCrown(subject: Subject): Subject {
+  const { cavities } = subject.spec;
+  const at = { x: lengthLeaf('cavities.controls.at.x', '0'), y: lengthLeaf('cavities.controls.at.y', '-60') };
+  return {
+    ...subject,
+    spec: {
+      ...subject.spec,
+      carve: { ...subject.spec.carve, crown: { from: lengthLeaf('carve.crown.from', '70') } },
+      cavities: { ...cavities, controls: { ...cavities!['controls']!, at } },
+    },
+  };
+}
 
 interface Process {
   readonly faced: boolean;
@@ -41,7 +55,10 @@ function subjectOf({ faced, zero, blank, back, crown, machine }: Process): Subje
         body: {
           ...spec.stages.body,
           ...(faced ? { 'back-faced': lengthLeaf('stages.body.back-faced', pm('50.30', back)) } : {}),
-          machined: { crown: lengthLeaf('stages.body.machined.crown', pm('49.60', crown)) },
+          machined: {
+            crown: lengthLeaf('stages.body.machined.crown', pm('49.60', crown)),
+            land: lengthLeaf('stages.body.machined.land', pm('45.40', crown)),
+          },
         },
       },
     },

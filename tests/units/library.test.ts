@@ -49,6 +49,10 @@ const PAIRS: readonly (readonly [string, string, string, number])[] = [
   ['ft²', '1 ft2', 'm2', 1e-12],
   ['bf', '144 in3', 'm3', 1e-12],
   ['m³', '1 m3', 'm3', 1e-12],
+  ['cm³', '1 cm3', 'm3', 1e-12],
+  ['in³', '1 in3', 'm3', 1e-12],
+  ['kg/m³', '1 kg/m3', 'kg/m3', 1e-12],
+  ['lb/ft³', '1 lb/ft3', 'kg/m3', 1e-12],
 ];
 
 test.each(PAIRS)('%s against %s in %s', (ours, theirs, base, relative) => {

@@ -59,6 +59,17 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   return { id: 'plan', caption: wanted.caption, scale: 5, marks };
 }
 
+/** The outline and the centreline alone, seen from the top. */
+export const outlineMarks = (desk: Desk): readonly Mark[] => [
+  {
+    kind: 'line',
+    line: 'outline',
+    points: [...desk.use.fact('outline.polygon')].map(hundredth),
+    closed: true,
+  },
+  ...centreline(desk, 'centre'),
+];
+
 function blankBox({ use }: Desk): Polygon {
   const half = use.fact('blank.width').value / 2e6;
   const line = use.fact('saw.rough.line');
@@ -92,7 +103,45 @@ function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind
       radius: hundredth(diameterMm / 2),
     };
   });
-  return [...cavities, ...holes, ...labels(desk, setup, flip)];
+  return [
+    ...cavities,
+    ...holes,
+    ...channels(desk, setup, flip),
+    ...covers(desk, setup, flip),
+    ...labels(desk, setup, flip),
+  ];
+}
+
+/** Channels lie inside the wood: both their sides are hidden from any face. */
+function channels(desk: Desk, setup: SetupId, flip: number): Mark[] {
+  const { channels: table } = desk.subject.spec;
+  return namesOf(table)
+    .filter((id) => desk.use(table![id]!.setup) === setup)
+    .flatMap((id) => {
+      const tube = desk.use.fact(`channel.${id}.void`);
+      if (tube.kind !== 'tube') return [];
+      const { from, to, radiusMm } = tube;
+      const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
+      const [nx, ny] = [(-dy / Math.hypot(dx, dy)) * radiusMm, (dx / Math.hypot(dx, dy)) * radiusMm];
+      return [1, -1].map((side): Mark => {
+        const ends = [from.xMm + side * nx, from.yMm + side * ny, to.xMm + side * nx, to.yMm + side * ny];
+        const points = ends.map((mm, i) => hundredth(i % 2 === 0 ? mm * flip : mm));
+        return { kind: 'line', line: 'hidden', points, closed: false };
+      });
+    });
+}
+
+/** Plates on the face that is being worked. */
+function covers(desk: Desk, setup: SetupId, flip: number): Mark[] {
+  const { covers: table } = desk.subject.spec;
+  return namesOf(table)
+    .filter((id) => desk.use(table![id]!.face) === setup)
+    .flatMap((id): Mark[] => {
+      const drawn = desk.use.fact(`cover.${id}.drawn`);
+      if (!drawn.ok) return [];
+      const points = [...(flip < 0 ? mirror(drawn.polygon) : drawn.polygon)].map(hundredth);
+      return [{ kind: 'line', line: 'cover', points, closed: true }];
+    });
 }
 
 /** Cavities of this set-up by letter, in the order they are cut: the depth table uses the same. */

@@ -2,8 +2,10 @@
 import { highestPoint, pointsOf } from '../../facts/parts.ts';
 import { key, one, thicknessCheck } from '../common.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
+import { across } from '../drawing/section.ts';
 import { machiningCard } from '../machining-card.ts';
-import { carveTable, fixtureName, setupOf } from '../machining.ts';
+import { fixtureName, setupOf } from '../machining.ts';
+import { carveTable } from '../cut-tables.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -18,6 +20,7 @@ const station: Station = {
         return { ...thicknessCheck(desk, what, `thickness.body.machined.${point}`, 'thickness'), boxes: [one] };
       }),
       drawing: plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' }),
+      drawings: across(desk),
       tables: carveTable(desk),
     }),
   sheet: {

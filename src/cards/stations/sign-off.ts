@@ -1,10 +1,40 @@
 /** Sign-off: the machined body, proved before it leaves the department. */
 import { pointsOf } from '../../facts/parts.ts';
 import { byEye, cautions, key, one, often } from '../common.ts';
+import type { Table } from '../card.ts';
+import type { Desk } from '../station.ts';
+import { leftMap, mapTable } from '../drawing/left-map.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
+import { across, lengthwise } from '../drawing/section.ts';
 import { highestPoint } from '../../facts/parts.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
+
+/** What the finished body weighs, where it balances, where it is thinnest. */
+function bodyTable(desk: Desk): Table {
+  const thinnest = desk.use.fact('body.thinnest');
+  const place = thinnest
+    ? [
+        desk.figure('body.thinnest-x', { single: true }),
+        desk.figure('body.thinnest-y', { single: true }),
+        desk.figure('body.least-left', { decimals: 1, single: true }),
+        desk.figure('body.worst-left', { decimals: 1, single: true, worst: true }),
+      ]
+    : Array.from({ length: 4 }, () => say('common.none'));
+  const columns = ['mass', 'balance-x', 'balance-y', 'thinnest-x', 'thinnest-y', 'left', 'left-worst'];
+  return {
+    title: say('sign-off.body'),
+    columns: columns.map((column) => say(`column.${column}`)),
+    rows: [
+      [
+        desk.figure('body.mass', { decimals: 1 }),
+        desk.figure('body.balance.x', { decimals: 0, single: true }),
+        desk.figure('body.balance.y', { decimals: 0, single: true }),
+        ...place,
+      ],
+    ],
+  };
+}
 
 const station: Station = {
   id: 'sign-off',
@@ -47,8 +77,15 @@ const station: Station = {
       ],
       whenOut: [say('sign-off.out.any')],
       cautions: cautions(desk, 'lifting'),
-      drawings: [plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' })],
+      drawings: [
+        plan(desk, { caption: say('caption.top'), view: 'top', setup: 'top' }),
+        leftMap(desk),
+        ...across(desk),
+        lengthwise(desk),
+      ],
       tables: [
+        mapTable(desk),
+        bodyTable(desk),
         {
           title: say('sign-off.white'),
           columns: [say('column.point'), say('column.machined'), say('column.white'), say('column.removal')],

@@ -11,7 +11,7 @@ const check: Check = {
   mend: 'Give machined and white at the crown of an arched top, at the face of any other.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'carve: { kind: arched, land: 11, recurve: 30 }',
+    passes: 'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }',
     fails: 'carve: { kind: flat }',
   },
   run: ({ subject: { spec }, facts }) => {

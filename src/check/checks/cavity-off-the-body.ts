@@ -17,8 +17,9 @@ const check: Check = {
   mend: 'Move the cavity inward, or make it smaller.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'at: { x: 80, y: -100 }',
-    fails: 'at: { x: 130, y: -100 }',
+    passes: 'at: { x: 80, y: -100 }\n    floor',
+    fails: 'at: { x: 130, y: -100 }\n    floor',
+    also: ['cover-lip-narrow', 'cuts-miss'],
   },
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };

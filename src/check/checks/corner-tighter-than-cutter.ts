@@ -12,8 +12,8 @@ const check: Check = {
   mend: 'Name a thinner cutter, or draw the corners rounder.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'corner: 4\n    cutter: mill-8',
-    fails: 'corner: 3\n    cutter: mill-8',
+    passes: 'depth: 19.0 ±0.2\n    corner: 4',
+    fails: 'depth: 19.0 ±0.2\n    corner: 3',
   },
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };

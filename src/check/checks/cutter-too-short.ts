@@ -17,10 +17,11 @@ const check: Check = {
     fails: 'mill-12: { title: End mill 12, kind: end-mill, diameter: 12, reach: 30 }',
   },
   run: (bench) => {
-    const { cavities, holes } = bench.subject.spec;
+    const { cavities, holes, channels } = bench.subject.spec;
     return [
       ...namesOf(cavities).flatMap((id) => fault(bench, 'cavity', id, cavities![id]!.cutter)),
       ...namesOf(holes).flatMap((id) => fault(bench, 'hole', id, holes![id]!.drill)),
+      ...namesOf(channels).flatMap((id) => channelFault(bench, id)),
     ];
   },
 };
@@ -43,6 +44,28 @@ function fault({ subject: { plant }, facts }: Bench, kind: 'cavity' | 'hole', id
       against: [
         { at: seen.row, text: 'how deep it reaches' },
         { at: `${kind}.${id}.required`, text: 'the depth asked for' },
+      ],
+    },
+  ];
+}
+
+/** A drill goes the length of its channel, and what lies before it. */
+function channelFault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
+  const { drill, end } = spec.channels![id]!;
+  const seen = look(facts, (use) => {
+    const { reach } = row(plant.cutters, use(drill), 'plant.cutters');
+    return { name: use(drill), reach: use(reach), row: reach.id, long: use.fact(`channel.${id}.length`) };
+  });
+  if (!seen || seen.reach.value >= seen.long.value) return [];
+  const { name, reach, long } = seen;
+  return [
+    {
+      at: drill.id,
+      what: `${name} reaches ${say(long, reach.value)}, and ${id} is ${say(long, long.value)} long.`,
+      mend: `Name a drill that reaches at least ${say(long, long.value)}.`,
+      against: [
+        { at: seen.row, text: 'how deep it reaches' },
+        { at: end.y.id, text: 'where it ends' },
       ],
     },
   ];

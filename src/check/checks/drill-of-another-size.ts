@@ -1,5 +1,7 @@
 /** A hole is drilled with a drill of its own diameter. */
+import type { Leaf } from '../../facts/leaf.ts';
 import { namesOf, row } from '../../facts/row.ts';
+import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -18,23 +20,30 @@ const check: Check = {
     passes: '{ setup: back, at: { x: 0, y: 183 }, diameter: 8,',
     fails: '{ setup: back, at: { x: 0, y: 183 }, diameter: 9,',
   },
-  run: (bench) => namesOf(bench.subject.spec.holes).flatMap((id) => fault(bench, id)),
+  run: (bench) => {
+    const { holes, channels } = bench.subject.spec;
+    return [holes, channels].flatMap((table) => namesOf(table).flatMap((id) => fault(bench, table![id]!)));
+  },
 };
 export default check;
 
-function fault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
+interface Drilled {
+  readonly diameter: Leaf<Length>;
+  readonly drill: Leaf<string>;
+}
+
+function fault({ subject: { plant }, facts }: Bench, { diameter, drill }: Drilled): Fault[] {
   const seen = look(facts, (use) => {
-    const { diameter, drill } = spec.holes![id]!;
     const of = row(plant.cutters, use(drill), 'plant.cutters').diameter;
     return { hole: use(diameter), at: diameter.id, drill: use(of), row: of.id, name: use(drill) };
   });
   if (!seen || Math.abs(seen.hole.value - seen.drill.value) <= SAME_NM) return [];
-  const { hole, drill, name, at } = seen;
+  const { hole, drill: own, name, at } = seen;
   return [
     {
       at,
-      what: `The hole is to be ${say(hole, hole.value)}, and ${name} drills ${say(hole, drill.value)}.`,
-      mend: `Name a drill of ${say(hole, hole.value)}, or make the hole ${say(hole, drill.value)}.`,
+      what: `The hole is to be ${say(hole, hole.value)}, and ${name} drills ${say(hole, own.value)}.`,
+      mend: `Name a drill of ${say(hole, hole.value)}, or make the hole ${say(hole, own.value)}.`,
       against: [{ at: seen.row, text: 'diameter of the drill' }],
     },
   ];

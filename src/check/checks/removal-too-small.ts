@@ -13,8 +13,8 @@ const check: Check = {
   mend: 'Make the stage before thicker, the stage after thinner, or draw their limits in.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'machined: { crown: 49.60 ±0.12 }',
-    fails: 'machined: { crown: 49.40 ±0.12 }',
+    passes: 'machined: { crown: 49.60 ±0.12, land: 45.40 ±0.12 }',
+    fails: 'machined: { crown: 49.40 ±0.12, land: 45.40 ±0.12 }',
   },
   run: ({ subject, facts }) => {
     const { spec } = subject;

@@ -7,8 +7,10 @@ import { practice } from '../../facts/facts.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { add, nominal, scale, subtract, withCauses, worstCase } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
-import type { Cut, CutKind, Requirement } from '../cuts.ts';
-import { cutsOf, requirementOf } from '../cuts.ts';
+import type { Cut, CutKind } from '../../facts/cuts.ts';
+import { cutsOf } from '../../facts/cuts.ts';
+import type { Requirement } from '../cuts.ts';
+import { requirementOf } from '../cuts.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { SurfaceId } from '../surfaces.ts';
@@ -39,7 +41,7 @@ const graph = practice(
   'a distance between two surfaces, through the set-ups that make them; tolerance graph, no source',
 );
 
-const rule: Rule = (subject) => cutsOf(subject).flatMap((cut) => depth(subject, cut));
+const rule: Rule = (subject) => cutsOf(subject.spec).flatMap((cut) => depth(subject, cut));
 export default rule;
 
 function depth(subject: Subject, cut: Cut) {
@@ -117,7 +119,7 @@ function depth(subject: Subject, cut: Cut) {
 const cutOf = ({ setup, floor }: Requirement) => ({ setup, surface: floor });
 
 /** Nominal z of the floor: z of the end less sign · distance. */
-function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requirement): Length {
+export function floorHeight(subject: Subject, use: Use, { end, distance, sign }: Requirement): Length {
   return subtract(nominal(surfaceHeight(subject, use, end)), nominal(scale(distance, sign)));
 }
 

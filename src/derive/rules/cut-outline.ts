@@ -7,9 +7,11 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Shape } from '../../geometry/shape.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror } from '../../geometry/transform.ts';
-import { scale } from '../../units/arithmetic.ts';
+import { add, nominal, scale } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import { toMm } from '../lengths.ts';
+import { setupOf } from '../surfaces.ts';
+import type { SetupId } from '../../facts/cutting-order.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { Drawn } from './outline.ts';
@@ -27,6 +29,9 @@ declare module '../../facts/facts.ts' {
     [id: `hole.${string}.spot`]: Spot;
     /** Across, to the right of the centreline, as it lies under the tool of its set-up. */
     [id: `hole.${string}.across`]: Length;
+    [id: `channel.${string}.${'start' | 'end'}-across`]: Length;
+    /** Of its axis at its end, below the surface it is measured from. */
+    [id: `channel.${string}.end-depth`]: Length;
   }
 }
 
@@ -37,7 +42,7 @@ const rule: Rule = (subject) => [
       label: `cavity ${id}: outline`,
       formula: 'shape placed by point and angle, chord error at most 0.01 mm; mirrored for the left hand',
       source: byDefinition,
-      value: (use) => cavity(subject, use, id),
+      value: (use) => drawnAt(subject, use, subject.spec.cavities![id]!, `cavities.${id}`),
     }),
   ),
   ...namesOf(subject.spec.holes).map((id) =>
@@ -48,8 +53,7 @@ const rule: Rule = (subject) => [
       source: byDefinition,
       value: (use) => {
         const { at, setup } = subject.spec.holes![id]!;
-        const back = use(subject.spec.setups[use(setup) as 'back' | 'top'].up) === 'back';
-        return scale(use(at.x), (subject.hand === 'left' ? -1 : 1) * (back ? -1 : 1));
+        return acrossOf(subject, use, setup, at);
       },
     }),
   ),
@@ -66,13 +70,47 @@ const rule: Rule = (subject) => [
       },
     }),
   ),
+  ...namesOf(subject.spec.channels).flatMap((id) => [
+    ...(['start', 'end'] as const).map((end) =>
+      derivation({
+        id: `channel.${id}.${end}-across`,
+        label: `channel ${id}: its ${end} across, as it lies under the tool`,
+        formula: 'x as given; the other way for the left hand, and the other way again with the back up',
+        source: byDefinition,
+        value: (use) => acrossOf(subject, use, subject.spec.channels![id]!.setup, subject.spec.channels![id]![end]),
+      }),
+    ),
+    derivation({
+      id: `channel.${id}.end-depth`,
+      label: `channel ${id}: depth of its axis at its end`,
+      formula: 'depth at its start + what it falls',
+      source: byDefinition,
+      value: (use) => {
+        const { depth, falls } = subject.spec.channels![id]!;
+        return nominal(falls ? add(use(depth), use(falls)) : use(depth));
+      },
+    }),
+  ]),
 ];
 export default rule;
 
-function cavity({ spec, hand }: Subject, use: Use, id: string): Drawn {
-  const { shape, at, angle, corner } = spec.cavities![id]!;
+/** Seen as the tool of the set-up sees it. */
+function acrossOf({ spec, hand }: Subject, use: Use, setup: Model.Hole['setup'], { x }: Model.Point): Length {
+  const back = use(setupOf(spec, use(setup) as SetupId).up) === 'back';
+  return scale(use(x), (hand === 'left' ? -1 : 1) * (back ? -1 : 1));
+}
+
+interface Placed {
+  readonly shape: Model.Shape;
+  readonly at: Model.Point;
+  readonly angle?: Model.Cavity['angle'];
+  readonly corner?: Model.Cavity['corner'];
+}
+
+/** A shape where it lies; mirrored for the left hand. `id` of what it belongs to. */
+export function drawnAt({ hand }: Subject, use: Use, { shape, at, angle, corner }: Placed, id: string): Drawn {
   const placement = { xMm: toMm(use(at.x)), yMm: toMm(use(at.y)), angleDeg: angle ? use(angle).value : 0 };
-  const made = shapePolygon(shapeOf(use, shape, `cavities.${id}.shape`, toMm(use(corner))), placement);
+  const made = shapePolygon(shapeOf(use, shape, `${id}.shape`, corner ? toMm(use(corner)) : 0), placement);
   if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
   return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
 }
@@ -82,6 +120,12 @@ function shapeOf(use: Use, shape: Model.Shape, id: string, cornerMm: number): Sh
   const mm = (leaf: Model.Shape['length'], name: string) => toMm(use(wanted(leaf, `${id}.${name}`)));
   if (kind === 'circle') return { kind, diameterMm: mm(shape.diameter, 'diameter') };
   if (kind === 'path') return { kind, d: use(wanted(shape.path, `${id}.path`)) };
+  if (kind === 'polygon') {
+    const points = wanted(shape.points, `${id}.points`).map(({ x, y, corner }) => {
+      return { xMm: toMm(use(x)), yMm: toMm(use(y)), cornerMm: corner ? toMm(use(corner)) : cornerMm };
+    });
+    return { kind, points };
+  }
   const size = { lengthMm: mm(shape.length, 'length'), widthMm: mm(shape.width, 'width') };
   return kind === 'slot' ? { kind, ...size } : { kind, ...size, cornerMm };
 }

@@ -8,7 +8,8 @@ import { withCauses } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import type { SetupId } from '../surfaces.ts';
+
+import type { SetupId } from '../../facts/cutting-order.ts';
 import { causesApart, cutError, setupOf, surfaceOf, zeroOf } from '../surfaces.ts';
 
 type Stage = 'back-faced' | `machined.${BodyPoint}`;

@@ -1,7 +1,7 @@
 /** What is met going up through a body at one point: layers of wood between what was cut. Exact; `field.ts` is the fast way. */
-import { contains } from '../nearness.ts';
+import { contains, regionContains } from '../nearness.ts';
 import type { Solid, Span, Void } from './solid.ts';
-import { backAt, floorAt, topAt, tubeSpan } from './solid.ts';
+import { backAt, pocketSpan, topAt, tubeSpan } from './solid.ts';
 
 /** Wood between two surfaces at a point. */
 export interface Layer {
@@ -34,8 +34,5 @@ export function layersAt(solid: Solid, x: number, y: number): readonly Layer[] {
 /** What a void takes at a point; a pocket that opens to a face goes on beyond it. */
 export function spanAt(cut: Void, x: number, y: number): Span | undefined {
   if (cut.kind === 'tube') return tubeSpan(cut, x, y);
-  if (cut.region.filter((ring) => contains(ring, x, y)).length % 2 === 0) return undefined;
-  const floor = floorAt(cut.floor, y);
-  if (cut.opens === 'back') return { low: -Infinity, high: floor };
-  return { low: floor, high: cut.opens === 'top' ? Infinity : cut.roofMm! };
+  return regionContains(cut.region, x, y) ? pocketSpan(cut, y) : undefined;
 }

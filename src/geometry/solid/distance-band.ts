@@ -74,6 +74,8 @@ function wedge(band: Band, before: Spot, corner: Spot, after: Spot, leftOnly: bo
   const [ax, ay] = [corner.x - before.x, corner.y - before.y];
   const [bx, by] = [after.x - corner.x, after.y - corner.y];
   const turn = ax * by - ay * bx;
+  // Straight back along itself: all round the point.
+  if (turn === 0 && ax * bx + ay * by < 0) return disc(band, corner);
   if (leftOnly ? turn >= 0 : turn === 0) return;
   const side = turn < 0 ? 1 : -1;
   const up = band.reachMm + MARGIN * band.grid.cellMm;

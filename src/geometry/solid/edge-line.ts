@@ -14,8 +14,9 @@ export interface EdgeLine {
   readonly at: (x: number, y: number) => number;
 }
 
-/** At least one point. */
-export function edgeLine(points: Float64Array, closed: boolean): EdgeLine {
+/** At least one point; one that repeats the point before it is dropped. */
+export function edgeLine(line: Float64Array, closed: boolean): EdgeLine {
+  const points = withoutRepeats(line, closed);
   const pieces = piecesOf(points, closed);
   const squares = new Map<number, Float64Array>();
   return {
@@ -34,6 +35,15 @@ export function edgeLine(points: Float64Array, closed: boolean): EdgeLine {
       return Math.sqrt(least);
     },
   };
+}
+
+function withoutRepeats(line: Float64Array, closed: boolean): Float64Array {
+  const isNew = (i: number): boolean => {
+    if (i === 0 && !closed) return true;
+    const before = (i === 0 ? line.length : i) - 2;
+    return before === i || line[i] !== line[before] || line[i + 1] !== line[before + 1];
+  };
+  return line.filter((_, k) => isNew(k - (k % 2)));
 }
 
 /** x, y, dx, dy and 1 / length² of each piece, one after the other. */

@@ -1,4 +1,7 @@
-/** A face on a grid: mm below its high plane at the middle of each cell. What `depthOn` says point by point, in bulk. */
+/**
+ * A face on a grid: mm below its high plane at the middle of each cell. What `depthOn` says point by point, in bulk, but for
+ * the ledge: that ends in a wall, and a cell on the wall has no one height (take.ts).
+ */
 import { contourDepth } from './contour.ts';
 import { distanceBand } from './distance-band.ts';
 import type { Face } from './face.ts';
@@ -12,7 +15,7 @@ export function faceField(face: Face, grid: Grid, share: Float64Array): Float64A
   const depth = new Float64Array(share.length);
   carve(face, grid, share, depth);
   if (face.contours.length > 0) contours(face, grid, share, depth);
-  if (face.roundMm > 0 || face.ledge) edge(face, grid, share, depth);
+  if (face.roundMm > 0) rounding({ ...face, ledge: undefined }, grid, share, depth);
   return depth;
 }
 
@@ -57,12 +60,11 @@ function contours(face: Face, grid: Grid, share: Float64Array, depth: Float64Arr
   });
 }
 
-/** The rounding and the ledge reach a few millimetres: those cells are asked one by one. */
-function edge(face: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
-  const reach = Math.max(face.roundMm, face.ledge?.widthMm ?? 0);
-  const away = distanceBand(face.edge, reach, grid);
+/** The rounding reaches a few millimetres: those cells are asked one by one. */
+function rounding(face: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
+  const away = distanceBand(face.edge, face.roundMm, grid);
   forCells(grid, share, (cell, x, y) => {
-    if (away[cell]! < reach) depth[cell] = depthOn(face, x, y);
+    if (away[cell]! < face.roundMm) depth[cell] = depthOn(face, x, y);
   });
 }
 

@@ -2,6 +2,8 @@
  * The least value of a smooth function over a region: looked for on a grid inside and along the edge, then refined about the
  * best places. Right to about 0.001 mm for heights of a body, which rise by less than 1 mm in 1 mm.
  */
+import { nearestOnRegion } from '../apart.ts';
+import type { Point } from '../axes.ts';
 import { bounds } from '../measure.ts';
 import { regionContains } from '../nearness.ts';
 import type { Region } from '../polygon.ts';
@@ -15,23 +17,50 @@ export interface Lowest {
 
 /** How far apart places are first looked at, mm. */
 const LOOK_MM = 2;
-/** How many of them are refined, and down to which step. */
-const BEST = 6;
+/** So many of the best are refined to this step; two nearer to each other than this count as one. */
+const PLACES = 8;
+const APART_MM = 2.5 * LOOK_MM;
+const ROUGH_MM = 0.05;
+/** So many of those to this one. */
+const BEST = 2;
 const FINE_MM = 0.0005;
 
-/** Undefined where the region is empty. `f` may give Infinity where it does not apply. */
-export function lowestOver(region: Region, f: (x: number, y: number) => number): Lowest | undefined {
+/**
+ * Undefined where the region is empty. `f` may give Infinity where it does not apply; `also` are places to look at besides,
+ * where what it applies to is narrow.
+ */
+export function lowestOver(
+  region: Region,
+  f: (x: number, y: number) => number,
+  also: readonly Point[] = [],
+): Lowest | undefined {
   const looked: Lowest[] = [];
   const look = (xMm: number, yMm: number): void => {
     const value = f(xMm, yMm);
     if (value < Infinity) looked.push({ xMm, yMm, value });
   };
-  for (const ring of region) {
-    alongEdge(ring, look);
-    insideOf(region, ring, look);
+  for (const ring of region) alongEdge(ring, look);
+  insideOf(region, look);
+  for (const { x, y } of also) if (regionContains(region, x, y)) look(x, y);
+  const rough = spread(sorted(looked)).map((start) => refine(region, f, start, LOOK_MM / 2, ROUGH_MM));
+  const best = sorted(rough).slice(0, BEST);
+  return sorted(best.map((start) => refine(region, f, start, ROUGH_MM, FINE_MM)))[0];
+}
+
+const sorted = (places: readonly Lowest[]): readonly Lowest[] => places.toSorted((a, b) => a.value - b.value);
+
+/**
+ * The best, each in a hollow of its own: many that lie in one would hide a deeper one elsewhere. Some look is no further than
+ * LOOK_MM from the lowest place, so where heights rise by less than 1 in 1, none that lies higher above the best is that one.
+ */
+function spread(places: readonly Lowest[]): readonly Lowest[] {
+  const kept: Lowest[] = [];
+  for (const place of places) {
+    if (kept.length === PLACES || place.value > places[0]!.value + LOOK_MM) break;
+    const near = kept.some(({ xMm, yMm }) => Math.hypot(xMm - place.xMm, yMm - place.yMm) < APART_MM);
+    if (!near) kept.push(place);
   }
-  const best = looked.toSorted((a, b) => a.value - b.value).slice(0, BEST);
-  return best.map((start) => refine(region, f, start)).toSorted((a, b) => a.value - b.value)[0];
+  return kept;
 }
 
 function alongEdge(ring: Float64Array, look: (x: number, y: number) => void): void {
@@ -41,22 +70,31 @@ function alongEdge(ring: Float64Array, look: (x: number, y: number) => void): vo
   });
 }
 
-function insideOf(region: Region, ring: Float64Array, look: (x: number, y: number) => void): void {
-  const { minX, minY, maxX, maxY } = bounds(ring)!;
-  for (let y = minY + LOOK_MM / 2; y < maxY; y += LOOK_MM) {
-    for (let x = minX + LOOK_MM / 2; x < maxX; x += LOOK_MM) if (regionContains(region, x, y)) look(x, y);
+function insideOf(region: Region, look: (x: number, y: number) => void): void {
+  const boxes = region.map((ring) => bounds(ring)!);
+  const [maxX, maxY] = [Math.max(...boxes.map((box) => box.maxX)), Math.max(...boxes.map((box) => box.maxY))];
+  for (let y = Math.min(...boxes.map((box) => box.minY)) + LOOK_MM / 2; y < maxY; y += LOOK_MM) {
+    for (let x = Math.min(...boxes.map((box) => box.minX)) + LOOK_MM / 2; x < maxX; x += LOOK_MM) {
+      if (regionContains(region, x, y)) look(x, y);
+    }
   }
 }
 
-/** Steps to the lowest neighbour, then in half the step, along the edge where the way down leads out of the region. */
-function refine(region: Region, f: (x: number, y: number) => number, start: Lowest): Lowest {
+const WAYS = Array.from({ length: 8 }, (_, k) => ({ x: Math.cos((k * Math.PI) / 4), y: Math.sin((k * Math.PI) / 4) }));
+
+/** Steps to the lowest neighbour, then in half the step. A step that leads out of the region ends on its edge. */
+function refine(
+  region: Region,
+  f: (x: number, y: number) => number,
+  start: Lowest,
+  fromMm: number,
+  toMm: number,
+): Lowest {
   let best = start;
-  for (let step = LOOK_MM / 2; step > FINE_MM;) {
+  for (let step = fromMm; step > toMm;) {
     let next = best;
-    for (let k = 0; k < 16; k++) {
-      const angle = (k * Math.PI) / 8;
-      const [x, y] = [best.xMm + step * Math.cos(angle), best.yMm + step * Math.sin(angle)];
-      if (!regionContains(region, x, y)) continue;
+    for (const way of WAYS) {
+      const [x, y] = inside(region, best.xMm + step * way.x, best.yMm + step * way.y);
       const value = f(x, y);
       if (value < next.value) next = { xMm: x, yMm: y, value };
     }
@@ -64,4 +102,10 @@ function refine(region: Region, f: (x: number, y: number) => number, start: Lowe
     else best = next;
   }
   return best;
+}
+
+function inside(region: Region, x: number, y: number): readonly [x: number, y: number] {
+  if (regionContains(region, x, y)) return [x, y];
+  const { point } = nearestOnRegion(region, x, y);
+  return [point.x, point.y];
 }

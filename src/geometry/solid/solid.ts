@@ -67,24 +67,46 @@ export interface Span {
   readonly high: number;
 }
 
+/** What a pocket takes over a point of its region at that y; one that opens to a face goes on beyond it. */
+export function pocketSpan({ floor, opens, roofMm }: Pocket, y: number): Span {
+  const z = floorAt(floor, y);
+  if (opens === 'back') return { low: -Infinity, high: z };
+  return { low: z, high: opens === 'top' ? Infinity : roofMm! };
+}
+
 /** The span of an upright section through a tube, its flat ends included; undefined beside it. */
-export function tubeSpan({ from, to, radiusMm }: Tube, x: number, y: number): Span | undefined {
+export const tubeSpan = (tube: Tube, x: number, y: number): Span | undefined => tubeSpans(tube)(x, y);
+
+/** The same for many places of one tube. */
+export function tubeSpans({ from, to, radiusMm }: Tube): (x: number, y: number) => Span | undefined {
   const [dx, dy, dz] = [to.xMm - from.xMm, to.yMm - from.yMm, to.zMm - from.zMm];
   const length = Math.hypot(dx, dy, dz);
   const [ux, uy, uz] = [dx / length, dy / length, dz / length];
-  const [px, py] = [x - from.xMm, y - from.yMm];
-  // |p + z·k − (that along the axis)|² = r², in z: a z² + 2 b z + c = 0, z counted from the start of the axis.
-  const along = px * ux + py * uy;
-  const a = 1 - uz * uz;
-  const b = -along * uz;
-  const c = px * px + py * py - along * along - radiusMm * radiusMm;
-  const inside = b * b - a * c;
-  if (a === 0 || inside <= 0) return undefined;
-  const root = Math.sqrt(inside);
-  // Between its ends: 0 ≤ along + z·uz ≤ length.
-  const [atStart, atEnd] = uz === 0 ? [along, along] : [-along / uz, (length - along) / uz];
-  if (uz === 0 && (along < 0 || along > length)) return undefined;
-  const low = uz === 0 ? (-b - root) / a : Math.max((-b - root) / a, Math.min(atStart, atEnd));
-  const high = uz === 0 ? (-b + root) / a : Math.min((-b + root) / a, Math.max(atStart, atEnd));
-  return low < high ? { low: from.zMm + low, high: from.zMm + high } : undefined;
+  const a = ux * ux + uy * uy;
+  const upright = { low: Math.min(from.zMm, to.zMm), high: Math.max(from.zMm, to.zMm) };
+  return (x, y) => {
+    const px = x - from.xMm;
+    const py = y - from.yMm;
+    // |p + z·k − (that along the axis)|² = r², in z: a z² + 2 b z + c = 0, z counted from the start of the axis.
+    const along = px * ux + py * uy;
+    const b = -along * uz;
+    const c = px * px + py * py - along * along - radiusMm * radiusMm;
+    // An upright one is all or nothing.
+    if (a === 0) return c < 0 ? upright : undefined;
+    const inside = b * b - a * c;
+    if (inside <= 0) return undefined;
+    const root = Math.sqrt(inside);
+    let low = (-b - root) / a;
+    let high = (-b + root) / a;
+    // Between its ends: 0 ≤ along + z·uz ≤ length.
+    if (uz === 0) {
+      if (along < 0 || along > length) return undefined;
+    } else {
+      const atStart = -along / uz;
+      const atEnd = (length - along) / uz;
+      low = Math.max(low, Math.min(atStart, atEnd));
+      high = Math.min(high, Math.max(atStart, atEnd));
+    }
+    return low < high ? { low: from.zMm + low, high: from.zMm + high } : undefined;
+  };
 }

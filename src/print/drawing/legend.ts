@@ -16,7 +16,9 @@ export interface Entry {
 /** The kinds a drawing uses, in a fixed order. The outline explains itself. */
 export function usedKinds(marks: readonly Mark[]): { lines: LineKind[]; hatches: Hatch[] } {
   const lines = new Set(marks.flatMap((mark) => ('line' in mark ? [mark.line] : [])));
-  const hatches = new Set(marks.flatMap((mark) => (mark.kind === 'area' ? [mark.hatch] : [])));
+  const hatches = new Set(
+    marks.flatMap((mark) => (mark.kind === 'area' || mark.kind === 'region' ? [mark.hatch] : [])),
+  );
   return {
     lines: LINE_KINDS.filter((kind) => lines.has(kind) && kind !== 'outline'),
     hatches: HATCHES.filter((hatch) => hatches.has(hatch)),

@@ -2,9 +2,9 @@
  * Line types after the open conventions of engineering drawing (continuous, dashed, chain, double-dot chain; thick and thin),
  * widths and dashes in millimetres of paper. Weight and dash alone tell them apart: a print in black loses nothing.
  */
-import type { LineKind, Mark } from '../../cards/card.ts';
+import type { Hatch, LineKind } from '../../cards/card.ts';
 
-export type Hatch = Extract<Mark, { kind: 'area' }>['hatch'];
+export type { Hatch } from '../../cards/card.ts';
 
 export interface LineType {
   readonly width: number;
@@ -21,6 +21,7 @@ export const LINE_TYPES: Readonly<Record<LineKind, LineType>> = {
   seam: { width: 0.35, dashes: [5, 1.2, 1.6, 1.2, 1.6, 1.2] },
   'saw-line': { width: 0.6, dashes: [6, 1.3, 0.8, 1.3, 0.8, 1.3] },
   glue: { width: 0.7, dashes: [0.8, 1.2] },
+  cover: { width: 0.25, dashes: [0.6, 0.9] },
 };
 
 export function lineAttributes(kind: LineKind): string {
@@ -30,7 +31,18 @@ export function lineAttributes(kind: LineKind): string {
 }
 
 export const LINE_KINDS = Object.keys(LINE_TYPES) as readonly LineKind[];
-export const HATCHES: readonly Hatch[] = ['cap', 'back', 'slab', 'glue', 'removed'];
+export const HATCHES: readonly Hatch[] = [
+  'cap',
+  'back',
+  'slab',
+  'glue',
+  'removed',
+  'left-thick',
+  'left-thinner',
+  'left-thin',
+  'left-thinnest',
+  'nothing',
+];
 
 /** A tile of a hatching, as an SVG pattern with the given id. */
 export function hatchPattern(hatch: Hatch, id: string): string {
@@ -41,6 +53,8 @@ export function hatchPattern(hatch: Hatch, id: string): string {
   );
 }
 
+const white = (size: number): string => `<path d="M0 0H${size}V${size}H0Z" fill="#fff"/>`;
+
 const stroke = (d: string, width: number): string => `<path d="${d}" stroke="#000" stroke-width="${width}"/>`;
 
 const TILES: Readonly<Record<Hatch, { size: number; angle: number; inside: string }>> = {
@@ -48,5 +62,11 @@ const TILES: Readonly<Record<Hatch, { size: number; angle: number; inside: strin
   back: { size: 3, angle: 45, inside: stroke('M0 1.5H3', 0.2) },
   slab: { size: 3, angle: 0, inside: stroke('M0 1.5H3', 0.2) },
   glue: { size: 0.8, angle: 45, inside: stroke('M0 .4H.8M.4 0V.8', 0.3) },
+  // Each covers what lies under it, and is darker than the one before: a map is one on the other, the thinnest last.
+  'left-thick': { size: 2.4, angle: 45, inside: `${white(2.4)}<circle cx="1.2" cy="1.2" r=".2" fill="#000"/>` },
+  'left-thinner': { size: 1.5, angle: 45, inside: white(1.5) + stroke('M0 .75H1.5', 0.22) },
+  'left-thin': { size: 1.1, angle: 45, inside: white(1.1) + stroke('M0 .55H1.1M.55 0V1.1', 0.26) },
+  'left-thinnest': { size: 0.8, angle: 45, inside: white(0.8) + stroke('M0 .4H.8M.4 0V.8', 0.5) },
+  nothing: { size: 2, angle: 0, inside: white(2) },
   removed: { size: 2, angle: 45, inside: '<circle cx="1" cy="1" r=".3" fill="#000"/>' },
 };

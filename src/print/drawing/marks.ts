@@ -25,7 +25,8 @@ const POINT_RADIUS_MM = 3;
 export function drawMark(mark: Mark, pen: Pen): Drawn {
   if (mark.kind === 'line') return drawLine(mark, pen);
   if (mark.kind === 'circle') return drawCircle(mark, pen);
-  if (mark.kind === 'area') return drawArea(mark, pen);
+  if (mark.kind === 'area') return drawRegion({ hatch: mark.hatch, rings: [mark.points] }, pen);
+  if (mark.kind === 'region') return drawRegion(mark, pen);
   if (mark.kind === 'label') return drawLabel(mark, pen);
   if (mark.kind === 'point') return drawPoint(mark, pen);
   return drawDimension(mark, pen.both(mark.text), pen.scale);
@@ -54,11 +55,15 @@ function drawCircle(mark: Of<'circle'>, { scale }: Pen): Drawn {
   };
 }
 
-function drawArea(mark: Of<'area'>, { scale, patternId }: Pen): Drawn {
-  const d = pathData(mark.points, scale, true);
+function drawRegion({ hatch, rings }: Pick<Of<'region'>, 'hatch' | 'rings'>, { scale, patternId }: Pen): Drawn {
+  const d = rings.map((ring) => pathData(ring, scale, true)).join('');
+  const rule = rings.length > 1 ? ' fill-rule="evenodd"' : '';
   return {
-    svg: `<path d="${d}" fill="url(#${patternId(mark.hatch)})" stroke="#000" stroke-width="0.25"/>`,
-    box: around(pointsOf(mark.points, scale), 0.5),
+    svg: `<path d="${d}" fill="url(#${patternId(hatch)})"${rule} stroke="#000" stroke-width="0.25"/>`,
+    box: around(
+      rings.flatMap((ring) => pointsOf(ring, scale)),
+      0.5,
+    ),
   };
 }
 
@@ -81,7 +86,7 @@ function drawPoint(mark: Of<'point'>, { scale, text }: Pen): Drawn {
 
 /** Areas lie lowest, numbers and words on top; within a layer the card's order holds. */
 export const LAYERS: readonly (readonly Mark['kind'][])[] = [
-  ['area'],
+  ['area', 'region'],
   ['line', 'circle'],
   ['dimension'],
   ['label', 'point'],

@@ -1,0 +1,116 @@
+/** The long lists of a machining card: cavities, holes and channels with their numbers, and the shape of the top. */
+import type { Arg, Table } from './card.ts';
+import { cavitiesOf } from './cutting-order.ts';
+import type { SetupId } from './cutting-order.ts';
+import { cavityLetters } from './drawing/plan.ts';
+import { channelsOf, cutTitle, cutterName, holesOf, surfaceName } from './machining.ts';
+import type { Desk } from './station.ts';
+import { say } from './station.ts';
+
+/** Every cut with its number for the program and for the gauge. */
+export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
+  const { spec } = desk.subject;
+  const letters = cavityLetters(desk, id);
+  const cavities = cavitiesOf(desk, id).map((name): Arg[] => {
+    const cavity = spec.cavities![name]!;
+    const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
+    return [
+      letters.get(name)!,
+      cutTitle(desk, 'cavities', name),
+      desk.figure(`cavity.${name}.height`, { decimals: 2 }),
+      desk.limits(`cavity.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+      say(`machining.measured-${way}`, { from: surfaceName(from) }),
+      ...woodLeft(desk, `cavity.${name}`),
+      cutterName(desk, desk.use(cavity.cutter)),
+      desk.figure(cavity.corner, { single: true }),
+    ];
+  });
+  const holes = holesOf(desk, id).map((name): Arg[] => {
+    const hole = spec.holes![name]!;
+    const { way, from } = desk.use.fact(`hole.${name}.measuring`);
+    return [
+      cutTitle(desk, 'holes', name),
+      desk.figure(`hole.${name}.across`, { single: true }),
+      desk.figure(hole.at.y, { single: true }),
+      desk.figure(hole.diameter, { fraction: true }),
+      desk.figure(`hole.${name}.height`, { decimals: 2 }),
+      desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+      say(`machining.measured-${way}`, { from: surfaceName(from) }),
+      cutterName(desk, desk.use(hole.drill)),
+    ];
+  });
+  const columns = (...ids: string[]) => ids.map((column) => say(`column.${column}`));
+  return [
+    ...(cavities.length > 0
+      ? [
+          {
+            title: say('machining.cavities'),
+            columns: columns('letter', 'cavity', 'z', 'measured', 'from', 'left', 'left-worst', 'cutter', 'corner'),
+            rows: cavities,
+          },
+        ]
+      : []),
+    ...(holes.length > 0
+      ? [
+          {
+            title: say('machining.holes'),
+            columns: columns('hole', 'x', 'y', 'diameter', 'z', 'measured', 'from', 'cutter'),
+            rows: holes,
+          },
+        ]
+      : []),
+    ...channelTable(desk, id),
+  ];
+}
+
+/** Wood left at its floor, as drawn and at worst; a dash where it is meant to run into all it meets. */
+function woodLeft(desk: Desk, cut: `cavity.${string}`): readonly Arg[] {
+  if (desk.use.fact(`${cut}.thinnest`) === undefined) return [say('common.none'), say('common.none')];
+  return [
+    desk.figure(`${cut}.floor-left`, { decimals: 1, single: true }),
+    desk.figure(`${cut}.floor-worst`, { decimals: 1, single: true, worst: true }),
+  ];
+}
+
+/** Channels and bores: where the drill goes in, where its tip stops, and how deep its axis lies there. */
+function channelTable(desk: Desk, id: SetupId): readonly Table[] {
+  const { channels } = desk.subject.spec;
+  const own = channelsOf(desk, id);
+  if (own.length === 0) return [];
+  const rows = own.map((name): Arg[] => {
+    const channel = channels![name]!;
+    return [
+      cutTitle(desk, 'channels', name),
+      desk.figure(`channel.${name}.start-across`, { single: true }),
+      desk.figure(channel.start.y, { single: true }),
+      desk.figure(`channel.${name}.end-across`, { single: true }),
+      desk.figure(channel.end.y, { single: true }),
+      desk.figure(channel.depth, { single: true }),
+      desk.figure(`channel.${name}.end-depth`, { single: true }),
+      cutterName(desk, desk.use(channel.drill)),
+    ];
+  });
+  const columns = ['channel', 'x', 'y', 'end-x', 'end-y', 'axis', 'end-axis', 'cutter'];
+  return [{ title: say('machining.channels'), columns: columns.map((column) => say(`column.${column}`)), rows }];
+}
+
+/** The shape of the top as drawn: where its zones lie, from the edge inward. */
+export function carveTable(desk: Desk): readonly Table[] {
+  const { land, recurve, crown, bevel, kind } = desk.subject.spec.carve;
+  const zones = [
+    ['land', land?.width],
+    ['recurve-at', recurve?.at],
+    ['recurve-depth', recurve?.depth],
+    ['crown-from', crown?.from],
+    ['bevel', bevel?.width],
+  ] as const;
+  const given = zones.flatMap(([zone, leaf]) => (leaf ? [{ zone, leaf }] : []));
+  if (given.length === 0) return [];
+  return [
+    {
+      title: say(`machining.carve-${desk.use(kind)}`),
+      columns: given.map(({ zone }) => say(`column.${zone}`)),
+      rows: [given.map(({ leaf }) => desk.figure(leaf))],
+    },
+  ];
+}

@@ -1,0 +1,21 @@
+/** No cut breaks through into a face or another cut that it is not meant to run into. */
+import type { Check } from '../check.ts';
+import { goesThrough, thinFault, woodsOf } from '../thin.ts';
+
+const check: Check = {
+  id: 'breaks-through',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A hole where there should be none: in the top of a finished body, or between two cavities, seen when the cutter is already through.',
+  mend: 'Cut less deep, move one of the two, or say with `into` that they are meant to meet.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'depth: 15.0 ±0.6',
+    fails: 'depth: 32.0 ±0.6',
+  },
+  run: (bench) =>
+    woodsOf(bench, 'floor')
+      .filter((thin) => thin.worst <= 0 && !goesThrough(bench, thin))
+      .map((thin) => thinFault(bench, thin, 0, undefined)),
+};
+export default check;

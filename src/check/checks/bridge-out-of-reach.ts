@@ -1,0 +1,35 @@
+/** The bridge's saddles reach the strings that pocket, heel and neck angle bring. */
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'bridge-out-of-reach',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The strings lie too high or buzz, and no turn of the saddles mends it: the pocket is cut.',
+  mend: 'Change the depth of the pocket or its fall, or fit another bridge.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'height: 9.5..16.0',
+    fails: 'height: 4.0..8.0',
+  },
+  run: ({ subject: { spec }, facts }) => {
+    const { height } = spec.bridge;
+    if (!height) return [];
+    const seen = look(facts, (use) => ({ band: use(height), strings: use.fact('bridge.string-height') }));
+    if (!seen) return [];
+    const { band, strings } = seen;
+    const [low, high] = [strings.low ?? strings.value, strings.high ?? strings.value];
+    if (low >= band.low! && high <= band.high!) return [];
+    return [
+      {
+        at: height.id,
+        what: `The strings run ${say(strings, low)} to ${say(strings, high)} over the top at the bridge line, and the saddles reach ${say(band, band.low!)} to ${say(band, band.high!)}. ${say(strings, strings.value)} is off by ${sayCauses(strings, strings.causes ?? [])}.`,
+        mend: 'Change the depth of the pocket or its fall, or fit another bridge.',
+        against: [{ at: 'bridge.string-height', text: 'where the height comes from' }],
+      },
+    ];
+  },
+};
+export default check;

@@ -1,0 +1,127 @@
+/** Every cover lies on wood all round the cavity it covers: a plate on the face, or a cover in its seat. */
+import type { CutId } from '../../facts/cuts.ts';
+import { cutId, cutsOf, isCavity } from '../../facts/cuts.ts';
+import { namesOf, row } from '../../facts/row.ts';
+import type { Model } from '../../facts/spec.generated.ts';
+import { distanceToEdge } from '../../geometry/nearness.ts';
+import { regionArea } from '../../geometry/measure.ts';
+import { intersection } from '../../geometry/offset.ts';
+import type { Polygon } from '../../geometry/polygon.ts';
+import { forEachEdge } from '../../geometry/polygon.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { liesInside } from '../inside.ts';
+import { say, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'cover-lip-narrow',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The cover falls in, or its screws split the edge they stand in.',
+  mend: 'Make the cover or its seat larger, or the cavity smaller.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'shape: { kind: rectangle, length: 78, width: 86 }',
+    fails: 'shape: { kind: rectangle, length: 66, width: 86 }',
+    also: ['hole-left-in-white', 'wall-too-thin'],
+  },
+  run: (bench) => {
+    const { spec, plant } = bench.subject;
+    const lip = look(bench.facts, (use) => {
+      const leaf = row(plant.lines, use(spec.line), 'plant.lines')['cover-lip'];
+      return leaf && { at: leaf.id, value: use(leaf) };
+    });
+    if (!lip) return [];
+    return coversOf(bench).flatMap((cover) =>
+      cavitiesUnder(bench, cover).flatMap((cavity): Fault[] => {
+        const { left, x, y } = lipOf(cavity.polygon, cover.polygon);
+        if (left * 1e6 >= lip.value.value) return [];
+        const short = left < 0 ? 'does not reach over it' : `lies on ${say(lip.value, left * 1e6)}`;
+        return [
+          {
+            at: cover.at,
+            what: `${cover.name} ${short} at ${sayPoint({ x, y }, bench.subject.hand)} beside ${cavity.name}; it takes ${say(lip.value, lip.value.value)} all round.`,
+            mend: 'Make it larger, or move it over the middle of the cavity.',
+            against: [
+              { at: cavity.at, text: 'the cavity' },
+              { at: lip.at, text: 'what a cover lies on at least' },
+            ],
+            hangsOn: [cover.fact, cavity.fact],
+          },
+        ];
+      }),
+    );
+  },
+};
+export default check;
+
+interface Cover {
+  readonly name: string;
+  readonly at: string;
+  readonly fact: string;
+  readonly face: string;
+  readonly polygon: Polygon;
+  readonly own?: CutId;
+}
+
+/** The number that says how large a shape is. */
+const sizeOf = ({ length, diameter }: Model.Shape, otherwise: string): string =>
+  length?.id ?? diameter?.id ?? otherwise;
+
+/** Plates, and seats of covers. */
+function coversOf({ subject: { spec }, facts }: Bench): Cover[] {
+  const plates = namesOf(spec.covers).flatMap((id) => {
+    const { face, at, shape } = spec.covers![id]!;
+    const fact = `cover.${id}.drawn` as const;
+    const seen = look(facts, (use) => ({ face: use(face), drawn: use.fact(fact) }));
+    return seen?.drawn.ok
+      ? [{ name: id, at: sizeOf(shape, at.x.id), fact, face: seen.face, polygon: seen.drawn.polygon }]
+      : [];
+  });
+  const seats = cutsOf(spec)
+    .filter(isCavity)
+    .flatMap((cut) => {
+      const fact = `${cutId(cut)}.void` as const;
+      const seen = look(facts, (use) => ({ purpose: use(spec.cavities![cut.id]!.purpose), own: use.fact(fact) }));
+      if (seen?.purpose !== 'recess' || seen.own.kind !== 'pocket') return [];
+      const [polygon] = seen.own.region;
+      return [
+        {
+          name: cut.id,
+          at: sizeOf(spec.cavities![cut.id]!.shape, cut.place.id),
+          fact,
+          face: seen.own.opens,
+          polygon: polygon!,
+          own: cutId(cut),
+        },
+      ];
+    });
+  return [...plates, ...seats];
+}
+
+/** Cavities that open to the face and lie mostly under it. */
+function cavitiesUnder({ subject: { spec }, facts }: Bench, cover: Cover) {
+  return cutsOf(spec)
+    .filter(isCavity)
+    .flatMap((cut) => {
+      const fact = `${cutId(cut)}.void` as const;
+      const seen = look(facts, (use) => ({ purpose: use(spec.cavities![cut.id]!.purpose), own: use.fact(fact) }));
+      if (!seen || seen.own.kind !== 'pocket' || seen.own.opens !== cover.face || cutId(cut) === cover.own) return [];
+      if (seen.purpose === 'recess' || !isMostlyUnder(seen.own.region[0]!, cover.polygon)) return [];
+      return [{ name: cut.id, at: cut.place.id, fact, polygon: seen.own.region[0]! }];
+    });
+}
+
+const isMostlyUnder = (cavity: Polygon, cover: Polygon): boolean =>
+  regionArea(intersection([cavity], [cover])) > regionArea([cavity]) / 2;
+
+/** How far the cavity's edge is inside the cover's, where that is least; below zero where it sticks out. */
+function lipOf(cavity: Polygon, cover: Polygon): { left: number; x: number; y: number } {
+  let least = { left: Infinity, x: 0, y: 0 };
+  const sign = liesInside([cavity], [cover]) ? 1 : -1;
+  forEachEdge(cavity, (x, y) => {
+    const left = sign * distanceToEdge(cover, x, y);
+    if (left < least.left) least = { left, x, y };
+  });
+  return least;
+}

@@ -1,0 +1,72 @@
+/** Hardware that goes through a panel finds wood it can be mounted through: neither too thick nor too thin, and a hole of its size. */
+import { namesOf, row } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'panel-out-of-band',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Too thick, and the thread does not come out of the wood; too thin, and the nut finds nothing to stop on.',
+  mend: 'Leave more or less wood over the cavity, or fit another part.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'hardware: pot-long',
+    fails: 'hardware: pot',
+  },
+  run: (bench) => namesOf(bench.subject.spec.holes).flatMap((id) => faults(bench, id)),
+};
+export default check;
+
+function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
+  const hole = spec.holes![id]!;
+  if (!hole.hardware) return [];
+  const { hardware } = hole;
+  const part = look(facts, (use) => {
+    const found = row(plant.hardware, use(hardware), 'plant.hardware');
+    return {
+      name: use(hardware),
+      panel: use(found.panel),
+      at: found.panel.id,
+      size: use(found.hole),
+      sizeAt: found.hole.id,
+    };
+  });
+  if (!part) return [];
+  const { name, panel } = part;
+  const band = `${say(panel, panel.low ?? 0)} to ${say(panel, panel.high ?? 0)}`;
+  const against = [{ at: part.at, text: 'what it can be mounted through' }];
+  const least = look(facts, (use) => use.fact(`panel.${id}.least`));
+  const most = look(facts, (use) => use.fact(`panel.${id}.most`));
+  const fault = (what: string, mend: string, which: 'least' | 'most'): Fault[] => [
+    { at: hardware.id, what, mend, against, hangsOn: [`panel.${id}.${which}`] },
+  ];
+  const diameter = look(facts, (use) => use(hole.diameter));
+  return [
+    ...(most && (most.high ?? most.value) > panel.high!
+      ? fault(
+          `${name} goes through up to ${say(most, most.high ?? most.value)} of wood here: ${say(most, most.value)} and at worst more by ${sayCauses(most, most.causes ?? [])}. It takes ${band}.`,
+          'Cut the cavity deeper, or fit a part with a longer thread.',
+          'most',
+        )
+      : []),
+    ...(least && (least.low ?? least.value) < panel.low!
+      ? fault(
+          `${name} goes through as little as ${say(least, least.low ?? least.value)} of wood here. It takes ${band}.`,
+          'Leave more wood over the cavity, or fit a part with a shorter thread.',
+          'least',
+        )
+      : []),
+    ...(diameter && diameter.value !== part.size.value
+      ? [
+          {
+            at: hole.diameter.id,
+            what: `${name} takes a hole of ${say(part.size, part.size.value)}, and this one has ${say(diameter, diameter.value)}.`,
+            mend: `Drill ${say(part.size, part.size.value)}.`,
+            against: [{ at: part.sizeAt, text: 'the hole it needs' }],
+          },
+        ]
+      : []),
+  ];
+}

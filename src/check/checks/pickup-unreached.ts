@@ -1,0 +1,79 @@
+/** A wire gets from every pickup to the controls, and to a jack's cavity, through cuts that meet. */
+import type { CutId } from '../../facts/cuts.ts';
+import { cutId, meantToMeet, pairsOf } from '../../facts/cuts.ts';
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check } from '../check.ts';
+import { look } from '../check.ts';
+
+const check: Check = {
+  id: 'pickup-unreached',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The body comes to assembly with no way for the wire, and a painted body gets drilled by hand.',
+  mend: 'Add a channel that runs into the pickup’s cavity and the controls, or into another that is reached.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'purpose: other',
+    fails: 'purpose: controls',
+  },
+  run: (bench) => {
+    const { spec } = bench.subject;
+    const purpose = (id: string) => look(bench.facts, (use) => use(spec.cavities![id]!.purpose));
+    const of = (wanted: string) => namesOf(spec.cavities).filter((id) => purpose(id) === wanted);
+    const controls = of('controls').map((id): CutId => `cavity.${id}`);
+    const ways = controls.map((id) => ({ first: id, reached: reachedFrom(bench, id) }));
+    const [widest] = ways.toSorted((a, b) => b.reached.size - a.reached.size);
+    if (!widest) return [];
+    const { first, reached } = widest;
+    return [...of('pickup'), ...of('controls')].flatMap((id) =>
+      reached.has(`cavity.${id}`)
+        ? []
+        : [
+            {
+              at: spec.cavities![id]!.purpose.id,
+              what: `No cut leads from ${id} to ${first.slice('cavity.'.length)}: a wire cannot get there.`,
+              mend: 'Add a channel into both, or into another cavity that is reached, with `into`.',
+              against: [
+                { at: spec.cavities![first.slice('cavity.'.length)]!.at.x.id, text: 'where the wires go' },
+                ...channelsOf(bench),
+              ],
+              hangsOn: [`cavity.${id}.void`, ...meant(bench)],
+            },
+          ],
+    );
+  },
+};
+export default check;
+
+/** What is meant to meet and may not: that explains it. */
+const meant = ({ subject: { spec }, facts }: Bench): readonly string[] =>
+  pairsOf(spec).flatMap(({ a, b, left }) => (look(facts, (use) => meantToMeet(use, a, b)) ? [left] : []));
+
+/** What the channels there are say they run into. */
+const channelsOf = ({ subject: { spec } }: Bench) =>
+  namesOf(spec.channels).flatMap((id) => {
+    const [into] = spec.channels![id]!.into ?? [];
+    return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];
+  });
+
+/** All cuts that are joined to one, however far round: by cuts that are meant to meet and do. */
+function reachedFrom({ subject: { spec }, facts }: Bench, first: CutId): ReadonlySet<CutId> {
+  const meets = pairsOf(spec).filter(
+    ({ a, b, left }) =>
+      // What cannot be known may well meet: that is another finding's business.
+      look(facts, (use) => {
+        const wood = meantToMeet(use, a, b) ? use.fact(left)?.wood : undefined;
+        return wood !== undefined && (wood.high ?? wood.value) < 0;
+      }) ?? true,
+  );
+  const reached = new Set([first]);
+  for (let more = true; more;) {
+    more = false;
+    for (const { a, b } of meets) {
+      if (reached.has(cutId(a)) === reached.has(cutId(b))) continue;
+      reached.add(cutId(a)).add(cutId(b));
+      more = true;
+    }
+  }
+  return reached;
+}

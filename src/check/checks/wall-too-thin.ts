@@ -1,0 +1,58 @@
+/** Every wall keeps, at worst, the least wood the line wants; only a neck pocket, or what starts outside, goes through the side. */
+import { isCavity } from '../../facts/cuts.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import type { Thin } from '../thin.ts';
+import { leastWanted, nameOf, woodsOf } from '../thin.ts';
+import { say, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'wall-too-thin',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The wall breaks out under the cutter, or later under a screw.',
+  mend: 'Move one of the two, make it smaller, or say with `into` that they are meant to meet.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'stud-b: { setup: top, at: { x: 37, y: -3 }',
+    fails: 'stud-b: { setup: top, at: { x: 37, y: 18.5 }',
+  },
+  run: (bench) => {
+    const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));
+    if (!least) return [];
+    return woodsOf(bench, 'wall')
+      .filter(({ worst }) => worst < least.value)
+      .filter((thin) => !opensAtSide(bench, thin))
+      .map((thin) => fault(bench, thin, least));
+  },
+};
+export default check;
+
+/** What is off the body altogether is another check's. */
+function opensAtSide({ subject: { spec }, facts }: Bench, { cut, other, wood }: Thin): boolean {
+  if (other !== 'side') return false;
+  if (cut.kind === 'channel') return true;
+  const neck = isCavity(cut) && look(facts, (use) => use(spec.cavities![cut.id]!.purpose)) === 'neck';
+  return neck || wood.value <= 0;
+}
+
+function fault(
+  { subject }: Bench,
+  { cut, other, wood, worst, at, fact }: Thin,
+  least: { at: string; value: number },
+): Fault {
+  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
+  return {
+    at: placeOf(cut),
+    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, near ${sayPoint(at, subject.hand)}; as drawn ${say(wood, wood.value)}. It takes ${say(wood, least.value)}.`,
+    mend: `Move it ${say(wood, least.value - worst)} away, or make it smaller.`,
+    against: [
+      ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: 'the other cut' }]),
+      { at: least.at, text: 'the least the line wants' },
+    ],
+    hangsOn: [fact],
+  };
+}
+
+/** Where a cut is placed. */
+const placeOf = (cut: Thin['cut']): string => cut.place.id;

@@ -1,0 +1,108 @@
+/** Wood that is too thin: what two checks have in common, one where some is left at worst and one where none is. */
+import type { Facts, Use } from '../facts/facts.ts';
+import type { Cut } from '../facts/cuts.ts';
+import { cutId, cutsOf, meantToMeet, pairsOf } from '../facts/cuts.ts';
+import type { Leaf } from '../facts/leaf.ts';
+import { row } from '../facts/row.ts';
+import type { Length } from '../units/quantity.ts';
+import type { Bench, Fault } from './check.ts';
+import { look } from './check.ts';
+import { say, sayCauses, sayPoint } from './say.ts';
+
+/** Wood between a cut and a face, or another cut, that they are not meant to run into. */
+export interface Thin {
+  readonly cut: Cut;
+  readonly other: Cut | 'top' | 'back' | 'side';
+  readonly fact: `left.${string}`;
+  readonly wood: Length;
+  readonly worst: number;
+  readonly at: { readonly x: number; readonly y: number };
+  readonly through: 'floor' | 'wall';
+}
+
+/** Whether a cut goes through to what the body rests on: a finding of its own. */
+export function goesThrough({ facts }: Bench, { cut, other }: Thin): boolean {
+  if (typeof other !== 'string' || cut.kind === 'channel') return false;
+  const id = cutId(cut);
+  return look(facts, (use) => (use.fact(`${id}.deep`).high ?? 0) >= use.fact(`${id}.through`).value) ?? false;
+}
+
+/** Everything upright or across, whatever its thickness, less what opens to the same face or is meant to meet. */
+export function woodsOf({ subject: { spec }, facts }: Bench, through: 'floor' | 'wall'): Thin[] {
+  const faces = cutsOf(spec).flatMap((cut) =>
+    (['top', 'back', 'side'] as const).flatMap((other) => thinAt(facts, cut, other, `left.${cutId(cut)}.${other}`)),
+  );
+  const pairs = pairsOf(spec).flatMap(({ a, b, left }) =>
+    look(facts, (use) => meantToMeet(use, a, b)) === false ? thinAt(facts, a, b, left) : [],
+  );
+  return [...faces, ...pairs].filter((thin) => thin.through === through);
+}
+
+function thinAt(facts: Facts, cut: Cut, other: Thin['other'], fact: Thin['fact']): Thin[] {
+  const found = look(facts, (use) => use.fact(fact));
+  if (!found || found.left.mm === -Infinity) return [];
+  const { wood, left } = found;
+  return [
+    { cut, other, fact, wood, worst: wood.low ?? wood.value, at: { x: left.xMm, y: left.yMm }, through: left.through },
+  ];
+}
+
+/** The least the line wants in a floor or a wall; nothing where it does not say. */
+export function leastWanted({ subject: { spec, plant } }: Bench, use: Use, what: 'least-floor' | 'least-wall') {
+  const leaf = row(plant.lines, use(spec.line), 'plant.lines')[what];
+  return leaf && { at: leaf.id, value: use(leaf).value };
+}
+
+/** The number of a cut that says how deep it goes. */
+export const depthLeaf = ({ spec }: Cut): Leaf<Length> | undefined => spec.floor ?? spec.depth;
+
+/** Of two cuts the one that is cut into the other's wood: said at the later one, or at the one whose depth is given. */
+const blamed = ({ cut, other }: Thin): readonly [Cut, Thin['other']] => {
+  if (typeof other === 'string') return [cut, other];
+  return cut.spec.depth && !other.spec.depth ? [cut, other] : [other, cut];
+};
+
+export const nameOf = (other: Thin['other']): string =>
+  typeof other === 'string' ? (other === 'side' ? 'the side of the body' : `the ${other}`) : other.id;
+
+/** A fault with the place, what is left, why, and the depth that passes. */
+export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number, limitAt: string | undefined): Fault {
+  const [cut, other] = blamed(thin);
+  const { wood, worst } = thin;
+  const leaf = depthLeaf(cut);
+  const place = sayPoint(thin.at, subject.hand);
+  const causes =
+    wood.causes && wood.causes.length > 0 ? `: ${say(wood, wood.value)} less ${sayCauses(wood, wood.causes)}` : '';
+  const least = leastNm > 0 ? `; it takes ${say(wood, leastNm)}` : '';
+  return {
+    at: leaf?.id ?? cut.spec.setup.id,
+    what: `Between ${cut.id} and ${nameOf(other)} ${say(wood, Math.max(0, worst))} of wood ${worst > 0 ? 'is' : 'are'} left at worst, at ${place}${causes}${least}.`,
+    mend: leaf ? mendOf(facts, cut, leaf, leastNm - worst) : 'Move one of them.',
+    against: [
+      ...(typeof other === 'string'
+        ? []
+        : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
+      ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
+    ],
+    hangsOn: [thin.fact],
+  };
+}
+
+/** A depth is given to this, in either system. */
+const STEP_NM = { mm: 50_000, in: 50_800 } as const;
+
+/** The nearest depth, or wood left, that would pass. */
+function mendOf(facts: Facts, cut: Cut, leaf: Leaf<Length>, lackNm: number): string {
+  const given = look(facts, (use) => use(leaf));
+  if (!given) return 'Move one of them.';
+  const step = given.unit === 'in' ? STEP_NM.in : STEP_NM.mm;
+  // A double may miss the step by a hair.
+  const steps = Math.ceil(lackNm / step - 1e-6);
+  if (cut.kind === 'channel') return `Move it, or drill it ${say(given, steps * step)} further away.`;
+  const value = cut.spec.floor ? given.value + steps * step : given.value - steps * step;
+  return cut.spec.floor
+    ? `Leave ${say(given, value)} over its floor.`
+    : value > 0
+      ? `Cut it ${say(given, value)} deep, or move it.`
+      : 'Move one of them.';
+}

@@ -1,0 +1,114 @@
+/**
+ * Why the wood left between two cuts, or between a cut and a face, may be more or less than drawn. A cut's floor lies anywhere
+ * its own limits pass it: those count, not what the machine can hold, because every body the gauge passes goes on.
+ */
+import type { Use } from '../facts/facts.ts';
+import type { Cut } from '../facts/cuts.ts';
+import { highestPoint } from '../facts/parts.ts';
+import { row } from '../facts/row.ts';
+import type { Subject } from '../facts/subject.ts';
+import { bounds } from '../geometry/measure.ts';
+import type { Height } from '../geometry/solid/profile.ts';
+import { depthOn, heightOn } from '../geometry/solid/face.ts';
+import type { Left } from '../geometry/solid/wood-left.ts';
+import { scale } from '../units/arithmetic.ts';
+import type { Cause } from '../units/quantity.ts';
+import { floorOf, requirementOf } from './cuts.ts';
+import { recurveCauses } from './heights.ts';
+import { lengthOfMm } from './lengths.ts';
+import type { Edge, SurfaceId } from './surfaces.ts';
+import { causesApart, setupOf, surfaceOf } from './surfaces.ts';
+
+/** What is below or above a layer of wood. */
+export type End =
+  'top' | 'back' | { readonly cut: Cut; /** Its roof, the cap's underside, and not its floor. */ readonly roof?: true };
+
+/** Of an upright layer: z of what lies above less z of what lies below, at the place where it is thinnest. */
+export function causesUpright(subject: Subject, use: Use, below: End, above: End, left: Left): readonly Cause[] {
+  const edges = [below, above].flatMap((end) => (typeof end === 'string' ? [] : [passed(subject, use, end.cut)]));
+  const from = surfaceOfEnd(subject, below);
+  const own = [...fallCauses(subject, use, below, left, -1), ...fallCauses(subject, use, above, left, 1)];
+  const between = (to: SurfaceId) => causesApart(subject, use, from, to, edges);
+  if (above !== 'top') return merged([...between(surfaceOfEnd(subject, above)), ...own]);
+  const height = heightOn(use.fact('face.top'), left.xMm, left.yMm);
+  return merged([
+    ...topCauses(subject, height, between),
+    ...recurveCauses(subject, use, height),
+    ...slopeCauses(subject, use, below, left),
+    ...own,
+  ]);
+}
+
+/** The top between its named points moves with both, each by its share. */
+function topCauses(
+  subject: Subject,
+  { share }: Height,
+  between: (to: SurfaceId) => readonly Cause[],
+): readonly Cause[] {
+  const part = (causes: readonly Cause[], factor: number) =>
+    causes.map((cause) => ({ ...cause, sensitivity: cause.sensitivity * factor }));
+  const high = part(between(surfaceOf(subject.spec, 'machined-top', highestPoint(subject.spec))), share);
+  return share === 1 ? high : [...high, ...part(between(surfaceOf(subject.spec, 'machined-top', 'land')), 1 - share)];
+}
+
+/** Moved sideways under a slope, a cut finds the top that much lower. */
+function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left): readonly Cause[] {
+  if (typeof below === 'string') return [];
+  const face = use.fact('face.top');
+  const rise = (dx: number, dy: number) =>
+    (depthOn(face, xMm + dx, yMm + dy) - depthOn(face, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
+  const slope = Math.hypot(rise(SLOPE_MM, 0), rise(0, SLOPE_MM));
+  if (slope < 1e-6) return [];
+  return placeCauses(subject, use, below.cut).map((cause) => ({ ...cause, sensitivity: cause.sensitivity * slope }));
+}
+
+/** How far to both sides the top is looked at for its slope, mm. */
+const SLOPE_MM = 0.5;
+
+function surfaceOfEnd({ spec }: Subject, end: End): SurfaceId {
+  if (end === 'back') return surfaceOf(spec, 'back-face');
+  if (end === 'top') return surfaceOf(spec, 'machined-top');
+  return end.roof ? 'glue-face' : floorOf(end.cut);
+}
+
+/** What the gauge passes: the distance from the floor to where it is measured from, within its limits. */
+function passed(subject: Subject, use: Use, cut: Cut): Edge {
+  const { floor, end, distance, sign } = requirementOf(subject, use, cut);
+  return { a: floor, b: end, apart: scale(distance, sign) };
+}
+
+/** A sloping floor, or the axis of a channel, moves with its fall by how far along it lies. */
+function fallCauses(subject: Subject, use: Use, end: End, { xMm, yMm }: Left, sign: 1 | -1): readonly Cause[] {
+  const falls = typeof end === 'string' || end.roof ? undefined : end.cut.spec.falls;
+  if (typeof end === 'string' || !falls) return [];
+  const cut = use.fact(`${end.cut.kind}.${end.cut.id}.void`);
+  const down = use(setupOf(subject.spec, requirementOf(subject, use, end.cut).setup).up) === 'back' ? 1 : -1;
+  const along = cut.kind === 'pocket' ? alongY(bounds(cut.region[0]!)!, yMm) : alongTube(cut, xMm, yMm);
+  return (use(falls).causes ?? []).map((cause) => ({ ...cause, sensitivity: cause.sensitivity * sign * down * along }));
+}
+
+const alongY = ({ minY, maxY }: { minY: number; maxY: number }, y: number): number => (y - minY) / (maxY - minY);
+
+function alongTube({ from, to }: { from: Spot; to: Spot }, x: number, y: number): number {
+  const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
+  return Math.min(1, Math.max(0, ((x - from.xMm) * dx + (y - from.yMm) * dy) / (dx * dx + dy * dy)));
+}
+
+interface Spot {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/** How far a cut may lie off sideways; nothing where the machine's row does not say. An occasion of its own for each cut. */
+export function placeCauses({ spec, plant }: Subject, use: Use, cut: Cut): readonly Cause[] {
+  const setup = setupOf(spec, use(cut.spec.setup) as 'glue-face' | 'back' | 'top');
+  const error = row(plant.machines, use(setup.machine), 'plant.machines')['place-error'];
+  const causes = error ? (use(error).causes ?? []) : [];
+  return causes.map((cause) => ({ ...cause, cause: `${cause.cause}#${cut.kind}.${cut.id}` }));
+}
+
+/** One cause counts once, by all ways it comes in. */
+export function merged(causes: readonly Cause[]): readonly Cause[] {
+  const nothing = lengthOfMm(0);
+  return scale({ ...nothing, causes }, 1).causes ?? [];
+}
