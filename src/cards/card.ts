@@ -88,7 +88,8 @@ export interface Table {
 }
 
 /** What a line in a drawing is, whatever it looks like in print. */
-export type LineKind = 'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover';
+export type LineKind =
+  'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover' | 'relief';
 
 /** What an area is. `left-thinnest` … `left-thick`: steps of how much wood is left, the thinnest first; `nothing`: none. */
 export type Hatch =

@@ -46,6 +46,10 @@ export const partChecks = (desk: Desk, station: 'planing' | 'sizing', stage: 'pl
     ),
   );
 
+/** Where the blade cannot turn, short cuts go in first. */
+export const reliefSteps = (desk: Desk, which: 'rough' | 'trim'): readonly Line[] =>
+  desk.use.fact(`saw.${which}.cut`).reliefs.length > 0 ? [say('common.reliefs')] : [];
+
 export const byEye = (desk: Desk, what: Line, gauge: Check['gauge'] = say('common.by-eye')): Check => ({
   what,
   gauge,

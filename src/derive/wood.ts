@@ -10,6 +10,8 @@ import type { Subject } from '../facts/subject.ts';
 import { bounds } from '../geometry/measure.ts';
 import type { Height } from '../geometry/solid/profile.ts';
 import { depthOn, heightOn } from '../geometry/solid/face.ts';
+import type { Void } from '../geometry/solid/solid.ts';
+import { floorAt } from '../geometry/solid/solid.ts';
 import type { Left } from '../geometry/solid/wood-left.ts';
 import { scale } from '../units/arithmetic.ts';
 import type { Cause } from '../units/quantity.ts';
@@ -72,7 +74,7 @@ function surfaceOfEnd({ spec }: Subject, end: End): SurfaceId {
 }
 
 /** What the gauge passes: the distance from the floor to where it is measured from, within its limits. */
-function passed(subject: Subject, use: Use, cut: Cut): Edge {
+export function passed(subject: Subject, use: Use, cut: Cut): Edge {
   const { floor, end, distance, sign } = requirementOf(subject, use, cut);
   return { a: floor, b: end, apart: scale(distance, sign) };
 }
@@ -105,6 +107,14 @@ export function placeCauses({ spec, plant }: Subject, use: Use, cut: Cut): reado
   const error = row(plant.machines, use(setup.machine), 'plant.machines')['place-error'];
   const causes = error ? (use(error).causes ?? []) : [];
   return causes.map((cause) => ({ ...cause, cause: `${cause.cause}#${cut.kind}.${cut.id}` }));
+}
+
+/** Lowest and highest z of a pocket's floor, mm. */
+export function floorEnds(cut: Void): { readonly low: number; readonly high: number } {
+  if (cut.kind === 'tube') return { low: cut.from.zMm, high: cut.to.zMm };
+  const { minY, maxY } = bounds(cut.region[0]!)!;
+  const ends = [floorAt(cut.floor, minY), floorAt(cut.floor, maxY)];
+  return { low: Math.min(...ends), high: Math.max(...ends) };
 }
 
 /** One cause counts once, by all ways it comes in. */

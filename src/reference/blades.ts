@@ -15,6 +15,9 @@ const ROWS: readonly (readonly [widthIn: number, radiusIn: number])[] = [
   [1, 7.625],
 ];
 
+export const BLADES_SOURCE =
+  'blade width and least radius, tables of blade makers and shop manuals, the largest of each width';
+
 const MM_PER_INCH = 25.4;
 
 /** Between two widths the line between them; beyond the table the last two continued. Width in inches, radius in mm. */

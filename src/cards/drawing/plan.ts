@@ -17,6 +17,8 @@ export interface PlanWanted {
   readonly outline?: LineKind;
   readonly rough?: boolean;
   readonly trim?: boolean;
+  /** Relief cuts of this saw line. */
+  readonly reliefs?: 'rough' | 'trim';
   readonly blank?: boolean;
   readonly seam?: boolean;
   /** Cavities and holes of this set-up; those of the other one hidden. */
@@ -51,6 +53,7 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.blank) marks.push(outline('board', blankBox(desk)));
   if (wanted.rough) marks.push(outline('saw-line', use.fact('saw.rough.line')));
   if (wanted.trim) marks.push(outline('saw-line', use.fact('saw.trim.line')));
+  if (wanted.reliefs) marks.push(...reliefs(desk, wanted.reliefs, flip));
   marks.push(outline(wanted.outline ?? 'outline', use.fact('outline.polygon')));
   marks.push(...centreline(desk, wanted.seam ? 'seam' : 'centre'));
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
@@ -69,6 +72,13 @@ export const outlineMarks = (desk: Desk): readonly Mark[] => [
   },
   ...centreline(desk, 'centre'),
 ];
+
+function reliefs(desk: Desk, which: 'rough' | 'trim', flip: number): Mark[] {
+  return desk.use.fact(`saw.${which}.cut`).reliefs.map(({ from, to }) => {
+    const points = [from.x * flip, from.y, to.x * flip, to.y].map(hundredth);
+    return { kind: 'line', line: 'relief', points, closed: false };
+  });
+}
 
 function blankBox({ use }: Desk): Polygon {
   const half = use.fact('blank.width').value / 2e6;

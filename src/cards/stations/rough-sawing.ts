@@ -1,6 +1,6 @@
 /** Location holes through a jig, then the first saw cut, which leaves room. */
 import { namesOf, row } from '../../facts/row.ts';
-import { byEye, cautions, key } from '../common.ts';
+import { byEye, cautions, key, reliefSteps } from '../common.ts';
 import { patternId, plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -31,6 +31,7 @@ const station: Station = {
         say('rough-sawing.step.drill'),
         say('rough-sawing.step.prove'),
         say('rough-sawing.step.line', { line: desk.figure('saw.rough.distance', { fraction: true }) }),
+        ...reliefSteps(desk, 'rough'),
         say('rough-sawing.step.saw'),
         say('rough-sawing.step.rewrite'),
       ],
@@ -47,19 +48,28 @@ const station: Station = {
       whenOut: [say('rough-sawing.out.line'), say('rough-sawing.out.hole')],
       cautions: cautions(desk, 'blade', 'rotating', 'metal', 'lockout'),
       drawings: [
-        plan(desk, { caption: say('caption.rough'), view: 'top', rough: true, blank: true, seam: cap, pattern: true }),
+        plan(desk, {
+          caption: say('caption.rough'),
+          view: 'top',
+          rough: true,
+          reliefs: 'rough',
+          blank: true,
+          seam: cap,
+          pattern: true,
+        }),
       ],
       tables: [
         {
           title: say('rough-sawing.table', {
             pattern: desk.name(row(plant.patterns, patternId(desk) ?? '', 'plant.patterns').title),
           }),
-          columns: [say('column.hole'), say('column.x'), say('column.y'), say('column.diameter')],
+          columns: [say('column.hole'), say('column.x'), say('column.y'), say('column.diameter'), say('column.deep')],
           rows: holes.map(({ id, hole }) => [
             { kind: 'name', text: id, fact: hole.diameter.id },
             desk.figure(hole.at.x),
             desk.figure(hole.at.y),
             desk.figure(hole.diameter, { fraction: true }),
+            spec.location.depth ? desk.figure(spec.location.depth) : say('rough-sawing.through'),
           ]),
         },
         {

@@ -1,7 +1,7 @@
 /** Sign-off: the machined body, proved before it leaves the department. */
 import { pointsOf } from '../../facts/parts.ts';
 import { byEye, cautions, key, one, often } from '../common.ts';
-import type { Table } from '../card.ts';
+import type { Line, Table } from '../card.ts';
 import type { Desk } from '../station.ts';
 import { leftMap, mapTable } from '../drawing/left-map.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
@@ -9,6 +9,12 @@ import { across, lengthwise } from '../drawing/section.ts';
 import { highestPoint } from '../../facts/parts.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
+
+/** How far both cuts of the perimeter may lie apart; by feel where the plant does not say. */
+function stepLine(desk: Desk): Line {
+  if (desk.use.fact('perimeter.most-step') === undefined) return say('sign-off.check.step');
+  return say('sign-off.check.step-most', { step: desk.figure('perimeter.most-step', { decimals: 1, single: true }) });
+}
 
 /** What the finished body weighs, where it balances, where it is thinnest. */
 function bodyTable(desk: Desk): Table {
@@ -71,7 +77,7 @@ const station: Station = {
         })),
         byEye(desk, say('sign-off.check.pocket'), goNoGo),
         byEye(desk, say('sign-off.check.cavities'), goNoGo),
-        byEye(desk, say('sign-off.check.step')),
+        byEye(desk, stepLine(desk)),
         byEye(desk, say('sign-off.check.tear-out')),
         byEye(desk, say('sign-off.check.metal')),
       ],

@@ -1,5 +1,5 @@
 /** Trim sawing: the second cut, close to the line and never through it. */
-import { byEye, cautions, key, one } from '../common.ts';
+import { byEye, cautions, key, one, reliefSteps } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -19,6 +19,7 @@ const station: Station = {
       steps: [
         ...(cap ? [say('trim-sawing.step.metal')] : []),
         say('trim-sawing.step.template'),
+        ...reliefSteps(desk, 'trim'),
         say('trim-sawing.step.saw', { line }),
         say('trim-sawing.step.square'),
         say('trim-sawing.step.number'),
@@ -43,7 +44,16 @@ const station: Station = {
       ],
       whenOut: [say('trim-sawing.out.inside'), say('trim-sawing.out.outside')],
       cautions: cautions(desk, 'blade', 'metal', 'lockout'),
-      drawings: [plan(desk, { caption: say('caption.trim'), view: 'top', trim: true, rough: true, pattern: true })],
+      drawings: [
+        plan(desk, {
+          caption: say('caption.trim'),
+          view: 'top',
+          trim: true,
+          reliefs: 'trim',
+          rough: true,
+          pattern: true,
+        }),
+      ],
       tables: [],
       signOff: [],
     };

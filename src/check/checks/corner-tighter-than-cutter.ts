@@ -1,5 +1,6 @@
 /** The cutter of a cavity gets into its corners. */
 import { namesOf, row } from '../../facts/row.ts';
+import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -23,16 +24,26 @@ function fault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] 
   const seen = look(facts, (use) => {
     const { corner, cutter } = spec.cavities![id]!;
     const { diameter } = row(plant.cutters, use(cutter), 'plant.cutters');
-    return { corner: use(corner), at: corner.id, name: use(cutter), diameter: use(diameter), row: diameter.id };
+    const rest = use.fact(`cavity.${id}.rest`);
+    return { corner: use(corner), at: corner.id, name: use(cutter), diameter: use(diameter), row: diameter.id, rest };
   });
-  if (!seen || seen.diameter.value <= 2 * seen.corner.value) return [];
-  const { corner, diameter, name, at } = seen;
+  if (!seen) return [];
+  const { corner, diameter, name, at, rest } = seen;
   const radius = diameter.value / 2;
+  const tight = diameter.value > 2 * corner.value;
+  if (!tight && rest.gapMm === 0) return [];
+  const left =
+    rest.gapMm === Infinity
+      ? 'it fits nowhere in it'
+      : `it leaves up to ${say(corner, Math.round(rest.gapMm * 1e6))} there, ${formatNumber(rest.areaMm2 / 1e6, 'mm²', 1)} mm² in all`;
+  const clears = rest.clears === undefined ? '' : ` ${rest.clears} clears it.`;
   return [
     {
       at,
-      what: `A corner of ${say(corner, corner.value)} cannot be cut with ${name}: it leaves ${say(corner, diameter.value)} ÷ 2 = ${say(corner, radius)}.`,
-      mend: `Draw the corners at least ${say(corner, radius)}, or name a cutter of at most ${say(corner, 2 * corner.value)}.`,
+      what: tight
+        ? `A corner of ${say(corner, corner.value)} cannot be cut with ${name}, which has a radius of ${say(corner, radius)}: ${left}.`
+        : `${id} is narrower somewhere than ${name}, which has a radius of ${say(corner, radius)}: ${left}.`,
+      mend: `Draw it at least ${say(corner, radius)} round, or name a cutter of at most ${say(corner, 2 * corner.value)}.${clears}`,
       against: [{ at: seen.row, text: 'diameter of the cutter' }],
     },
   ];

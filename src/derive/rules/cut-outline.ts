@@ -4,6 +4,7 @@ import { byDefinition } from '../../facts/facts.ts';
 import { namesOf, wanted } from '../../facts/row.ts';
 import type { Model } from '../../facts/spec.generated.ts';
 import type { Subject } from '../../facts/subject.ts';
+import { CHORD_MM } from '../../geometry/flatten.ts';
 import type { Shape } from '../../geometry/shape.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror } from '../../geometry/transform.ts';
@@ -108,9 +109,15 @@ interface Placed {
 }
 
 /** A shape where it lies; mirrored for the left hand. `id` of what it belongs to. */
-export function drawnAt({ hand }: Subject, use: Use, { shape, at, angle, corner }: Placed, id: string): Drawn {
+export function drawnAt(
+  { hand }: Subject,
+  use: Use,
+  { shape, at, angle, corner }: Placed,
+  id: string,
+  chordMm = CHORD_MM,
+): Drawn {
   const placement = { xMm: toMm(use(at.x)), yMm: toMm(use(at.y)), angleDeg: angle ? use(angle).value : 0 };
-  const made = shapePolygon(shapeOf(use, shape, `${id}.shape`, corner ? toMm(use(corner)) : 0), placement);
+  const made = shapePolygon(shapeOf(use, shape, `${id}.shape`, corner ? toMm(use(corner)) : 0), placement, chordMm);
   if (!made.ok) return { ok: false, at: made.at ?? 0, what: made.what, mend: made.mend };
   return { ok: true, polygon: hand === 'left' ? mirror(made.polygon) : made.polygon };
 }

@@ -45,10 +45,9 @@ const rule: Rule = (subject) => [
         derivation({
           id: 'lamination.glue',
           label: 'glue on the joint of cap and back',
-          formula: 'spread × area inside the rough line',
+          formula: 'spread × area of the joint, chambers left out',
           source: byDefinition,
-          value: (use) =>
-            mass(use(adhesiveOf(subject, use, 'adhesive').spread).value * use.fact('saw.rough.area').value),
+          value: (use) => mass(use(adhesiveOf(subject, use, 'adhesive').spread).value * use.fact('joint.area').value),
         }),
       ]
     : []),

@@ -1,19 +1,21 @@
 /** The outline of the machined body and the saw lines outside it, mirrored for the left hand. */
 import type { Use } from '../../facts/facts.ts';
-import { byDefinition, practice } from '../../facts/facts.ts';
+import { byDefinition, practice, publishedIn } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
 import { row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
+import { BLADES_SOURCE, leastConcaveRadiusMm } from '../../reference/blades.ts';
 import type { Point } from '../../geometry/axes.ts';
 import { leastConcaveBend } from '../../geometry/concave.ts';
 import { selfCrossing } from '../../geometry/crossing.ts';
-import { bounds, regionArea } from '../../geometry/measure.ts';
-import { offset } from '../../geometry/offset.ts';
+import { bounds } from '../../geometry/measure.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
 import { parsePath } from '../../geometry/path.ts';
+import type { SawLine } from '../../geometry/saw-line.ts';
+import { sawLine } from '../../geometry/saw-line.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror } from '../../geometry/transform.ts';
-import type { Length, Quantity } from '../../units/quantity.ts';
+import type { Length } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -34,12 +36,14 @@ export type Drawn =
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts
-    extends Record<`saw.${Saw}.line`, Polygon>, Record<`saw.${Saw}.${'distance' | 'bend'}`, Length> {
+    extends
+      Record<`saw.${Saw}.cut`, SawLine>,
+      Record<`saw.${Saw}.line`, Polygon>,
+      Record<`saw.${Saw}.${'distance' | 'bend' | 'blade-bend'}`, Length> {
     'outline.drawn': Drawn;
     'outline.polygon': Polygon;
     'outline.length': Length;
     'outline.width': Length;
-    'saw.rough.area': Quantity<'area'>;
   }
 }
 
@@ -65,26 +69,11 @@ const rule: Rule = (subject) => [
   size('outline.width', 'width of the outline', (b) => b.maxX - b.minX),
   ...saw(subject, 'rough'),
   ...saw(subject, 'trim'),
-  derivation({
-    id: 'saw.rough.area',
-    label: 'area inside the rough line',
-    formula: 'area of the polygon',
-    source: byDefinition,
-    value: (use) => ({
-      kind: 'area',
-      value: regionArea([use.fact('saw.rough.line')]) / 1e6,
-      unit: 'm²',
-      decimals: 3,
-    }),
-  }),
 ];
 export default rule;
 
 /** Any blade follows a bend as wide as this. */
 const STRAIGHT_MM = 10_000;
-
-/** A saw wanders a hundred times as far. */
-const ARC_MM = 0.01;
 
 function drawn({ spec, hand }: Subject, use: Use): Drawn {
   const made = shapePolygon({ kind: 'path', d: use(spec.outline.path) });
@@ -107,6 +96,18 @@ function size(
     source: byDefinition,
     value: (use) => lengthOfMm(of(bounds(use.fact('outline.polygon'))!)),
   });
+}
+
+const NM_PER_INCH = 25_400_000;
+
+/** Any blade turns no tighter than this. */
+const LEAST_BEND_MM = 0.1;
+
+/** Of the machine at the saw's station; the least where there is none to know. */
+function bladeBend(plant: Subject['plant'], use: Use, which: Saw): number {
+  const { machine } = row(plant.stations, `${which}-sawing`, 'plant.stations');
+  const width = machine && row(plant.machines, use(machine), 'plant.machines')['blade-width'];
+  return Math.max(LEAST_BEND_MM, width ? leastConcaveRadiusMm(use(width).value / NM_PER_INCH) : 0);
 }
 
 function saw({ spec, plant }: Subject, which: Saw) {
@@ -133,13 +134,33 @@ function saw({ spec, plant }: Subject, which: Saw) {
       },
     }),
     derivation({
+      id: `saw.${which}.blade-bend`,
+      label: `${which} saw: tightest bend its blade follows`,
+      formula: 'least radius by the width of the blade, published tables; nothing where the plant names no blade',
+      source: publishedIn(BLADES_SOURCE),
+      value: (use) => lengthOfMm(bladeBend(plant, use, which)),
+    }),
+    derivation({
+      id: `saw.${which}.cut`,
+      label: `${which} saw line, with relief cuts`,
+      formula:
+        'outline offset outward, corners round; bends tighter than the blade follows are left out, and a relief cut goes into each',
+      source: practice('relief cuts let the waste fall away where a blade cannot turn; common practice, no source'),
+      value: (use) =>
+        sawLine(
+          use.fact('outline.polygon'),
+          toMm(use.fact(`saw.${which}.distance`)),
+          toMm(use.fact(`saw.${which}.blade-bend`)),
+        ),
+    }),
+    derivation({
       id: `saw.${which}.line`,
       label: `${which} saw line`,
-      formula: 'outline offset outward, corners round; arc error at most 0.01 mm',
+      formula: 'as it is sawn',
       source: practice(
         'the first cut leaves room, the second runs close to the line and never through it; common practice, no source',
       ),
-      value: (use) => offset([use.fact('outline.polygon')], toMm(use.fact(`saw.${which}.distance`)), ARC_MM)[0]!,
+      value: (use) => use.fact(`saw.${which}.cut`).line,
     }),
   ];
 }
