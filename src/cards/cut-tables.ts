@@ -20,7 +20,7 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
       desk.figure(`cavity.${name}.height`, { decimals: 2 }),
       desk.limits(`cavity.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
       say(`machining.measured-${way}`, { from: surfaceName(from) }),
-      ...woodLeft(desk, `cavity.${name}`),
+      woodLeft(desk, `cavity.${name}`),
       cutterName(desk, desk.use(cavity.cutter)),
       desk.figure(cavity.corner, { single: true }),
     ];
@@ -45,7 +45,7 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
       ? [
           {
             title: say('machining.cavities'),
-            columns: columns('letter', 'cavity', 'z', 'measured', 'from', 'left', 'left-worst', 'cutter', 'corner'),
+            columns: columns('letter', 'cavity', 'z', 'measured', 'from', 'left-both', 'cutter', 'corner'),
             rows: cavities,
           },
         ]
@@ -63,13 +63,13 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
   ];
 }
 
-/** Wood left at its floor, as drawn and at worst; a dash where it is meant to run into all it meets. */
-function woodLeft(desk: Desk, cut: `cavity.${string}`): readonly Arg[] {
-  if (desk.use.fact(`${cut}.thinnest`) === undefined) return [say('common.none'), say('common.none')];
-  return [
-    desk.figure(`${cut}.floor-left`, { decimals: 1, single: true }),
-    desk.figure(`${cut}.floor-worst`, { decimals: 1, single: true, worst: true }),
-  ];
+/** Wood left at its floor, as drawn and at worst; none where it is meant to run into all it meets. */
+function woodLeft(desk: Desk, cut: `cavity.${string}`): Arg {
+  if (desk.use.fact(`${cut}.thinnest`) === undefined) return say('common.none');
+  return say('machining.left', {
+    left: desk.figure(`${cut}.floor-left`, { decimals: 1, single: true }),
+    worst: desk.figure(`${cut}.floor-worst`, { decimals: 1, single: true, worst: true }),
+  });
 }
 
 /** Channels and bores: where the drill goes in, where its tip stops, and how deep its axis lies there. */

@@ -1,7 +1,7 @@
 /** Wood that is too thin: what two checks have in common, one where some is left at worst and one where none is. */
 import type { Facts, Use } from '../facts/facts.ts';
 import type { Cut } from '../facts/cuts.ts';
-import { cutId, cutsOf, meantToMeet, pairsOf } from '../facts/cuts.ts';
+import { cutId, cutsOf, meantToMeet, pairsOf, tableOf } from '../facts/cuts.ts';
 import type { Leaf } from '../facts/leaf.ts';
 import { row } from '../facts/row.ts';
 import type { Length } from '../units/quantity.ts';
@@ -84,9 +84,12 @@ export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number
         : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
       ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
     ],
-    hangsOn: [thin.fact],
+    hangsOn: [thin.fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
   };
 }
+
+/** Where a cut says what it is meant to meet. */
+export const intoOf = (cut: Cut): readonly string[] => [`${tableOf(cut)}.${cut.id}.into`];
 
 /** A depth is given to this, in either system. */
 const STEP_NM = { mm: 50_000, in: 50_800 } as const;

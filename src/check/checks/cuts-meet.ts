@@ -5,6 +5,7 @@ import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { intoOf } from '../thin.ts';
 
 const check: Check = {
   id: 'cuts-meet',
@@ -29,7 +30,7 @@ const check: Check = {
           what: `${b.id} and ${a.id} open to the same face and share ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm², at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}.`,
           mend: 'Move one of them, or add `into` where they are meant to meet.',
           against: [{ at: a.place.id, text: 'the other' }],
-          hangsOn: [left],
+          hangsOn: [left, ...intoOf(a), ...intoOf(b)],
         },
       ];
     });

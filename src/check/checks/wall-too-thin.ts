@@ -3,7 +3,7 @@ import { isCavity } from '../../facts/cuts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Thin } from '../thin.ts';
-import { leastWanted, nameOf, woodsOf } from '../thin.ts';
+import { intoOf, leastWanted, nameOf, woodsOf } from '../thin.ts';
 import { say, sayPoint } from '../say.ts';
 
 const check: Check = {
@@ -50,7 +50,7 @@ function fault(
       ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: 'the other cut' }]),
       { at: least.at, text: 'the least the line wants' },
     ],
-    hangsOn: [fact],
+    hangsOn: [fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
   };
 }
 

@@ -49,7 +49,10 @@ export default rule;
 function lowestTop(use: Use, id: string): TopPlace {
   const drawn = use.fact(`cavity.${id}.drawn`);
   const face = use.fact('face.top');
-  const region = drawn.ok ? intersection([drawn.polygon], [use.fact('outline.polygon')]) : [];
+  if (!drawn.ok) return use(hole(`cavities.${id}.shape`));
+  const inside = intersection([drawn.polygon], [use.fact('outline.polygon')]);
+  // One that lies outside the body is another finding's business.
+  const region = inside.length > 0 ? inside : [drawn.polygon];
   const lowest = lowestOver(region, (x, y) => -depthOn(face, x, y));
   if (!lowest) return use(hole(`cavities.${id}.shape`));
   const { xMm, yMm } = lowest;

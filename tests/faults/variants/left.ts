@@ -1,7 +1,12 @@
 /** The left hand of a model that has none: fixtures, jig and programs of its own, copied from the right hand's. */
 import { stringify } from 'yaml';
 import { at, treeAt } from '../merged.ts';
+import type { Tree } from '../merged.ts';
 import type { Way } from './variant.ts';
+
+/** A fixture without pins has no pattern. */
+const patternOf = (plant: Tree, fixture: string) =>
+  at(plant, ['fixtures', fixture, 'pattern']) === undefined ? {} : { pattern: 'left-pattern' };
 
 export const leftHand: Way = {
   name: 'left hand added',
@@ -15,24 +20,39 @@ export const leftHand: Way = {
       right: String(at(setup, ['fixture'])),
       left: `left-${name}`,
       program: String(9001 + i),
+      pinned: at(setup, ['pins']) !== undefined,
     }));
     const overlay = {
       handed: {
         left: {
-          setups: Object.fromEntries(setups.map(({ name, left, program }) => [name, { fixture: left, program }])),
+          setups: Object.fromEntries(
+            setups.map(({ name, left, program, pinned }) => [
+              name,
+              { fixture: left, program, ...(pinned ? { pins: 'left-pattern' } : {}) },
+            ]),
+          ),
           location: { jig: 'left-jig' },
         },
       },
     };
+    // The left hand's holes lie the other way round: its jig and its fixtures have a pattern of their own.
+    const pattern = treeAt(plant, ['patterns', String(at(plant, ['jigs', jig, 'pattern']))]);
+    const holes = Object.entries(treeAt(pattern, ['holes'])).map(([name, hole]) => {
+      const place = treeAt(hole as Tree, ['at']);
+      return [name, { ...(hole as Tree), at: { ...place, x: -Number(place['x']) } }] as const;
+    });
     const rows = {
       units: 'mm',
+      patterns: { 'left-pattern': { ...pattern, title: 'Pattern left', holes: Object.fromEntries(holes) } },
       fixtures: Object.fromEntries(
         setups.map(({ right, left }) => [
           left,
-          { ...treeAt(plant, ['fixtures', right]), title: `Fixture ${left}`, hand: 'left' },
+          { ...treeAt(plant, ['fixtures', right]), title: `Fixture ${left}`, ...patternOf(plant, right), hand: 'left' },
         ]),
       ),
-      jigs: { 'left-jig': { ...treeAt(plant, ['jigs', jig]), title: 'Jig left', hand: 'left' } },
+      jigs: {
+        'left-jig': { ...treeAt(plant, ['jigs', jig]), title: 'Jig left', pattern: 'left-pattern', hand: 'left' },
+      },
     };
     const file = layers[0]!;
     return {
