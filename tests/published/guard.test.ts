@@ -22,13 +22,20 @@ const CHECKED_ROWS: Readonly<Record<string, string>> = {
   'corner.6.35.3.175.60': 'corner.test.ts',
   'corner.gap': 'corner.test.ts',
   'bandsaw.table': 'blades.test.ts',
+  'rho.example': 'densities.test.ts',
+  'rho12.basswood': 'densities.test.ts',
+  'rho12.bigleaf_maple': 'densities.test.ts',
+  'rho12.black_cherry': 'densities.test.ts',
+  'rho12.red_maple': 'densities.test.ts',
+  'rho12.sugar_maple': 'densities.test.ts',
+  'rho12.yellow-poplar': 'densities.test.ts',
 };
 
 /** What the rows of an item wait for. */
 const WAITING: Readonly<Record<number, string>> = {
   2: 'moisture content of the room',
   3: 'movement of wood',
-  4: 'density and mass',
+  4: 'density from an ovendry or a green basis',
   5: 'press and clamps from adhesive and wood',
   6: 'nhla.s2s: standard planed thickness of stock',
   7: 'wood screws and pilot holes',
