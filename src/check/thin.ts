@@ -71,12 +71,12 @@ export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number
   const { wood, worst } = thin;
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);
-  const causes =
-    wood.causes && wood.causes.length > 0 ? `: ${say(wood, wood.value)} less ${sayCauses(wood, wood.causes)}` : '';
+  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
+  const causes = wood.causes && wood.causes.length > 0 ? `, less ${sayCauses(wood, wood.causes)}` : '';
   const least = leastNm > 0 ? `; it takes ${say(wood, leastNm)}` : '';
   return {
     at: leaf?.id ?? cut.spec.setup.id,
-    what: `Between ${cut.id} and ${nameOf(other)} ${say(wood, Math.max(0, worst))} of wood ${worst > 0 ? 'is' : 'are'} left at worst, at ${place}${causes}${least}.`,
+    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, at ${place}: ${say(wood, wood.value)} as drawn${causes}${least}.`,
     mend: leaf ? mendOf(facts, cut, leaf, leastNm - worst) : 'Move one of them.',
     against: [
       ...(typeof other === 'string'
@@ -99,8 +99,8 @@ function mendOf(facts: Facts, cut: Cut, leaf: Leaf<Length>, lackNm: number): str
   const given = look(facts, (use) => use(leaf));
   if (!given) return 'Move one of them.';
   const step = given.unit === 'in' ? STEP_NM.in : STEP_NM.mm;
-  // A double may miss the step by a hair.
-  const steps = Math.ceil(lackNm / step - 1e-6);
+  // A double may miss the step by a hair; nothing at all is not enough.
+  const steps = Math.max(1, Math.ceil(lackNm / step - 1e-6));
   if (cut.kind === 'channel') return `Move it, or drill it ${say(given, steps * step)} further away.`;
   const value = cut.spec.floor ? given.value + steps * step : given.value - steps * step;
   return cut.spec.floor

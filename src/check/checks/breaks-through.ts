@@ -1,6 +1,7 @@
 /** No cut breaks through into a face or another cut that it is not meant to run into. */
 import type { Check } from '../check.ts';
-import { goesThrough, thinFault, woodsOf } from '../thin.ts';
+import { look } from '../check.ts';
+import { goesThrough, leastWanted, thinFault, woodsOf } from '../thin.ts';
 
 const check: Check = {
   id: 'breaks-through',
@@ -13,9 +14,12 @@ const check: Check = {
     passes: 'depth: 15.0 ±0.6',
     fails: 'depth: 32.0 ±0.6',
   },
-  run: (bench) =>
-    woodsOf(bench, 'floor')
+  run: (bench) => {
+    // What mends it leaves as much as the line wants, where it says.
+    const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
+    return woodsOf(bench, 'floor')
       .filter((thin) => thin.worst <= 0 && !goesThrough(bench, thin))
-      .map((thin) => thinFault(bench, thin, 0, undefined)),
+      .map((thin) => thinFault(bench, thin, least?.value ?? 0, least?.at));
+  },
 };
 export default check;
