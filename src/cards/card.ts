@@ -89,7 +89,7 @@ export interface Table {
 
 /** What a line in a drawing is, whatever it looks like in print. */
 export type LineKind =
-  'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover' | 'relief';
+  'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover' | 'relief' | 'contour';
 
 /** What an area is. `left-thinnest` … `left-thick`: steps of how much wood is left, the thinnest first; `nothing`: none. */
 export type Hatch =

@@ -3,7 +3,7 @@ import type { Arg, Table } from './card.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
 import { cavityLetters } from './drawing/plan.ts';
-import { channelsOf, cutTitle, cutterName, holesOf, surfaceName } from './machining.ts';
+import { channelsOf, contoursOf, contourTitle, cutTitle, cutterName, holesOf, surfaceName } from './machining.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -60,6 +60,8 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
         ]
       : []),
     ...channelTable(desk, id),
+    ...contourTable(desk, id),
+    ...edgeTable(desk, id),
   ];
 }
 
@@ -92,6 +94,49 @@ function channelTable(desk: Desk, id: SetupId): readonly Table[] {
   });
   const columns = ['channel', 'x', 'y', 'end-x', 'end-y', 'axis', 'end-axis', 'cutter'];
   return [{ title: say('machining.channels'), columns: columns.map((column) => say(`column.${column}`)), rows }];
+}
+
+/** Where each contour of this face begins and how it falls away. */
+function contourTable(desk: Desk, id: SetupId): readonly Table[] {
+  const { contours } = desk.subject.spec;
+  const own = contoursOf(desk, id);
+  if (own.length === 0) return [];
+  const rows = own.map((name): Arg[] => {
+    const { from, to, slope, width, depth } = contours![name]!;
+    const across = (end: 'from' | 'to') => desk.figure(`contour.${name}.${end}-across`, { single: true });
+    const or = (leaf: typeof width | typeof slope) => (leaf ? desk.figure(leaf, { single: true }) : say('common.none'));
+    return [
+      contourTitle(desk, name),
+      across('from'),
+      desk.figure(from.y, { single: true }),
+      across('to'),
+      desk.figure(to.y, { single: true }),
+      or(slope),
+      or(width),
+      or(depth),
+    ];
+  });
+  const columns = ['contour', 'x', 'y', 'end-x', 'end-y', 'slope', 'contour-width', 'contour-depth'];
+  return [{ title: say('machining.contours'), columns: columns.map((column) => say(`column.${column}`)), rows }];
+}
+
+/** What is cut along the whole edge of this face. */
+function edgeTable(desk: Desk, id: SetupId): readonly Table[] {
+  const edge = id === 'glue-face' ? undefined : desk.subject.spec.edges?.[id];
+  const sizes = [
+    ['round', edge?.round],
+    ['ledge-width', edge?.ledge?.width],
+    ['ledge-depth', edge?.ledge?.depth],
+  ] as const;
+  const given = sizes.flatMap(([column, leaf]) => (leaf ? [{ column, leaf }] : []));
+  if (given.length === 0) return [];
+  return [
+    {
+      title: say('machining.edges'),
+      columns: given.map(({ column }) => say(`column.${column}`)),
+      rows: [given.map(({ leaf }) => desk.figure(leaf))],
+    },
+  ];
 }
 
 /** The shape of the top as drawn: where its zones lie, from the edge inward. */

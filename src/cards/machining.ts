@@ -54,6 +54,7 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
         ]
       : []),
     ...(cutters?.carve ? [say('machining.step.carve', { cutter: cutterName(desk, desk.use(cutters.carve)) })] : []),
+    ...shapingSteps(desk, id),
     ...(cutters?.perimeter
       ? [say(`machining.step.perimeter-${id}`, { cutter: cutterName(desk, desk.use(cutters.perimeter)) })]
       : []),
@@ -66,6 +67,32 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
       : []),
     ...drillingSteps(desk, id, holes.length > 0),
   ];
+}
+
+/** Contours of the face that looks up, and what is cut along its edge. */
+function shapingSteps(desk: Desk, id: SetupId): readonly Line[] {
+  const { contours, edges } = desk.subject.spec;
+  const own = contoursOf(desk, id);
+  const edge = id === 'glue-face' ? undefined : edges?.[id];
+  return [
+    ...own.map((name) =>
+      say('machining.step.contour', {
+        contour: contourTitle(desk, name),
+        cutter: cutterName(desk, desk.use(contours![name]!.cutter)),
+      }),
+    ),
+    ...(edge ? [say('machining.step.edge', { cutter: cutterName(desk, desk.use(edge.cutter)) })] : []),
+  ];
+}
+
+export const contoursOf = (desk: Desk, id: SetupId): readonly string[] => {
+  const { contours } = desk.subject.spec;
+  return namesOf(contours).filter((name) => desk.use(contours![name]!.face) === id);
+};
+
+export function contourTitle(desk: Desk, id: string): Arg {
+  const { title, face } = desk.subject.spec.contours![id]!;
+  return title ? desk.name(title) : { kind: 'name', text: id.replace(/-/g, ' '), fact: face.id };
 }
 
 function drillingSteps(desk: Desk, id: SetupId, holes: boolean): readonly Line[] {
@@ -92,7 +119,7 @@ export function cutterName(desk: Desk, id: string): Arg {
 export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   const setup = setupOf(desk, id);
   const { use } = desk;
-  const { cavities, holes, channels } = desk.subject.spec;
+  const { cavities, holes, channels, contours, edges } = desk.subject.spec;
   const named = [setup.cutters?.face, setup.cutters?.carve, setup.cutters?.perimeter].flatMap((leaf) =>
     leaf ? [use(leaf)] : [],
   );
@@ -100,6 +127,8 @@ export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
     ...named,
     ...cavitiesOf(desk, id).map((name) => use(cavities![name]!.cutter)),
     ...holesOf(desk, id).map((name) => use(holes![name]!.drill)),
+    ...contoursOf(desk, id).map((name) => use(contours![name]!.cutter)),
+    ...(id !== 'glue-face' && edges?.[id] ? [use(edges[id].cutter)] : []),
     ...channelsOf(desk, id).map((name) => use(channels![name]!.drill)),
   ]);
   return [

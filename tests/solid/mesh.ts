@@ -22,8 +22,15 @@ export interface Slope {
 
 export const LEVEL: Slope = { down: () => 0, at: [] };
 
-/** Upright sides, a face above and one below. */
-export function bodyMesh(kernel: Kernel, outline: Polygon, heightMm: number, top: Slope, back: Slope): Manifold {
+/** Upright sides, a face above and one below. `linesOf` finds the lines at a distance inside the outline. */
+export function bodyMesh(
+  kernel: Kernel,
+  outline: Polygon,
+  heightMm: number,
+  top: Slope,
+  back: Slope,
+  linesOf = levelLines,
+): Manifold {
   const points: number[] = [];
   const triangles: number[] = [];
   const add = (ring: Polygon, z: number): number[] => {
@@ -34,7 +41,7 @@ export function bodyMesh(kernel: Kernel, outline: Polygon, heightMm: number, top
 
   /** Bands from each line to the next further in, then what the last encloses. */
   const face = ({ down, at }: Slope, height: (down: number) => number, upward: boolean): number[] => {
-    const lines = [[outline], ...levelLines(outline, at)];
+    const lines = [[outline], ...linesOf(outline, at)];
     const rings = lines.map((line, i) => line.map((ring) => add(ring, height(down(i === 0 ? 0 : at[i - 1]!)))));
     rings.forEach((outer, i) => {
       const inner = (rings[i + 1] ?? []).map((ring) => ring.toReversed());

@@ -23,6 +23,8 @@ export interface PlanWanted {
   readonly seam?: boolean;
   /** Cavities and holes of this set-up; those of the other one hidden. */
   readonly setup?: SetupId;
+  /** Where a flaw of the top is cut away or covered. */
+  readonly flaws?: boolean;
   readonly pattern?: boolean;
   readonly points?: boolean;
 }
@@ -56,6 +58,7 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.reliefs) marks.push(...reliefs(desk, wanted.reliefs, flip));
   marks.push(outline(wanted.outline ?? 'outline', use.fact('outline.polygon')));
   marks.push(...centreline(desk, wanted.seam ? 'seam' : 'centre'));
+  if (wanted.flaws) marks.push(...flaws(desk, flip));
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
   if (wanted.pattern) marks.push(...pattern(desk, flip));
   if (wanted.points) marks.push(...points(desk, flip));
@@ -78,6 +81,12 @@ function reliefs(desk: Desk, which: 'rough' | 'trim', flip: number): Mark[] {
     const points = [from.x * flip, from.y, to.x * flip, to.y].map(hundredth);
     return { kind: 'line', line: 'relief', points, closed: false };
   });
+}
+
+function flaws(desk: Desk, flip: number): Mark[] {
+  const region = desk.use.fact('flaws.hidden');
+  const rings = region.map((ring) => [...(flip < 0 ? mirror(ring) : ring)].map(hundredth));
+  return rings.length === 0 ? [] : [{ kind: 'region', hatch: 'removed', rings }];
 }
 
 function blankBox({ use }: Desk): Polygon {
@@ -118,6 +127,7 @@ function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind
     ...holes,
     ...channels(desk, setup, flip),
     ...covers(desk, setup, flip),
+    ...contours(desk, setup, flip),
     ...labels(desk, setup, flip),
   ];
 }
@@ -138,6 +148,20 @@ function channels(desk: Desk, setup: SetupId, flip: number): Mark[] {
         const points = ends.map((mm, i) => hundredth(i % 2 === 0 ? mm * flip : mm));
         return { kind: 'line', line: 'hidden', points, closed: false };
       });
+    });
+}
+
+/** The line each contour of the face begins at. */
+function contours(desk: Desk, setup: SetupId, flip: number): Mark[] {
+  const { contours: table } = desk.subject.spec;
+  const hand = desk.subject.hand === 'left' ? -1 : 1;
+  return namesOf(table)
+    .filter((id) => desk.use(table![id]!.face) === setup)
+    .map((id): Mark => {
+      const { from, to } = table![id]!;
+      const mm = [from.x, from.y, to.x, to.y].map((leaf) => desk.use(leaf).value / 1e6);
+      const points = mm.map((value, i) => hundredth(i % 2 === 0 ? value * flip * hand : value));
+      return { kind: 'line', line: 'contour', points, closed: false };
     });
 }
 

@@ -37,7 +37,7 @@ const station: Station = {
       whenOut: [say('picking.out.poor'), say('picking.out.good', { who: desk.name(desk.row.decides) })],
       cautions: cautions(desk, 'lifting'),
       drawings: [
-        plan(desk, { caption: say('caption.flaws'), view: 'top', rough: true, blank: true, seam: true, setup: 'top' }),
+        plan(desk, { caption: say('caption.flaws'), view: 'top', rough: true, blank: true, seam: true, flaws: true }),
       ],
       tables: [
         {

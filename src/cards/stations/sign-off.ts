@@ -49,6 +49,7 @@ const station: Station = {
     const { spec } = desk.subject;
     const thickest = `thickness.body.machined.${highestPoint(spec)}` as const;
     const goNoGo = desk.gauge('go-no-go').name;
+    const strings = desk.has('bridge.string-height') ? [desk.figure('bridge.string-height', { decimals: 1 })] : [];
     return {
       keyNumbers: [
         key(say('sign-off.key.machined', { point: topPoint(desk) }), desk.limits(thickest, 'thickness')),
@@ -111,6 +112,7 @@ const station: Station = {
             say('column.from-bridge'),
             say('column.saddles'),
             say('column.travel'),
+            ...(strings.length > 0 ? [say('column.strings')] : []),
           ],
           rows: [
             [
@@ -120,6 +122,7 @@ const station: Station = {
               desk.figure('neck.joint-line', { decimals: 2 }),
               desk.figure('bridge.from-nut', { decimals: 2 }),
               desk.figure(spec.bridge.travel),
+              ...strings,
             ],
           ],
         },

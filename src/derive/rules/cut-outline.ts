@@ -31,6 +31,7 @@ declare module '../../facts/facts.ts' {
     /** Across, to the right of the centreline, as it lies under the tool of its set-up. */
     [id: `hole.${string}.across`]: Length;
     [id: `channel.${string}.${'start' | 'end'}-across`]: Length;
+    [id: `contour.${string}.${'from' | 'to'}-across`]: Length;
     /** Of its axis at its end, below the surface it is measured from. */
     [id: `channel.${string}.end-depth`]: Length;
   }
@@ -54,7 +55,7 @@ const rule: Rule = (subject) => [
       source: byDefinition,
       value: (use) => {
         const { at, setup } = subject.spec.holes![id]!;
-        return acrossOf(subject, use, setup, at);
+        return acrossOf(subject, backUp(subject, use, setup), use(at.x));
       },
     }),
   ),
@@ -71,6 +72,20 @@ const rule: Rule = (subject) => [
       },
     }),
   ),
+  ...namesOf(subject.spec.contours).flatMap((id) =>
+    (['from', 'to'] as const).map((end) =>
+      derivation({
+        id: `contour.${id}.${end}-across`,
+        label: `contour ${id}: ${end} across, as it lies under the tool`,
+        formula: 'x as given; the other way for the left hand, and the other way again with the back up',
+        source: byDefinition,
+        value: (use) => {
+          const contour = subject.spec.contours![id]!;
+          return acrossOf(subject, use(contour.face) === 'back', use(contour[end].x));
+        },
+      }),
+    ),
+  ),
   ...namesOf(subject.spec.channels).flatMap((id) => [
     ...(['start', 'end'] as const).map((end) =>
       derivation({
@@ -78,7 +93,10 @@ const rule: Rule = (subject) => [
         label: `channel ${id}: its ${end} across, as it lies under the tool`,
         formula: 'x as given; the other way for the left hand, and the other way again with the back up',
         source: byDefinition,
-        value: (use) => acrossOf(subject, use, subject.spec.channels![id]!.setup, subject.spec.channels![id]![end]),
+        value: (use) => {
+          const channel = subject.spec.channels![id]!;
+          return acrossOf(subject, backUp(subject, use, channel.setup), use(channel[end].x));
+        },
       }),
     ),
     derivation({
@@ -96,10 +114,11 @@ const rule: Rule = (subject) => [
 export default rule;
 
 /** Seen as the tool of the set-up sees it. */
-function acrossOf({ spec, hand }: Subject, use: Use, setup: Model.Hole['setup'], { x }: Model.Point): Length {
-  const back = use(setupOf(spec, use(setup) as SetupId).up) === 'back';
-  return scale(use(x), (hand === 'left' ? -1 : 1) * (back ? -1 : 1));
-}
+const acrossOf = ({ hand }: Subject, back: boolean, x: Length): Length =>
+  scale(x, (hand === 'left' ? -1 : 1) * (back ? -1 : 1));
+
+const backUp = ({ spec }: Subject, use: Use, setup: Model.Hole['setup']): boolean =>
+  use(setupOf(spec, use(setup) as SetupId).up) === 'back';
 
 interface Placed {
   readonly shape: Model.Shape;

@@ -1,0 +1,44 @@
+/** Between its two faces the body is nowhere thinner than a floor may be: contours, bevel and arch leave that much. */
+import { namesOf } from '../../facts/row.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses, sayPoint } from '../say.ts';
+import { leastWanted } from '../thin.ts';
+
+const check: Check = {
+  id: 'body-too-thin',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Contours of both faces come together: the edge breaks out under the cutter, and there is a hole where the arm lies.',
+  mend: 'Make a contour flatter, or begin it nearer to the edge.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }',
+    fails:
+      'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }\n\ncontours:\n  belly: { face: back, kind: plane, from: { x: -80, y: -60 }, to: { x: -80, y: 60 }, slope: 48 deg, cutter: ball-20 }',
+  },
+  run: (bench) => {
+    const { spec, hand } = bench.subject;
+    const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
+    const found = look(bench.facts, (use) => use.fact('body.between-faces'));
+    if (!found) return [];
+    const { wood, left } = found;
+    const worst = wood.low ?? wood.value;
+    if (worst >= Math.max(least?.value ?? 0, 1)) return [];
+    const at = namesOf(spec.contours).map((id) => spec.contours![id]!.kind.id);
+    const [first, ...others] = [...at, spec.carve.kind.id];
+    return [
+      {
+        at: first!,
+        what: `Between top and back ${say(wood, Math.max(0, worst))} of wood are left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${say(wood, wood.value)} as drawn, less ${sayCauses(wood, wood.causes ?? [])}.`,
+        mend: 'Make a contour flatter, or begin it nearer to the edge.',
+        against: [
+          ...others.map((other) => ({ at: other, text: 'what shapes it too' })),
+          ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
+        ],
+        hangsOn: ['body.between-faces'],
+      },
+    ];
+  },
+};
+export default check;

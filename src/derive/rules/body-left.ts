@@ -1,0 +1,52 @@
+/** The body between its two faces, where no cavity is: thinnest where contours, bevel or arch of both come together. */
+import { practice } from '../../facts/facts.ts';
+import type { Use } from '../../facts/facts.ts';
+import type { Subject } from '../../facts/subject.ts';
+import type { Face } from '../../geometry/solid/face.ts';
+import { depthOn, heightOn } from '../../geometry/solid/face.ts';
+import { lowestOver } from '../../geometry/solid/lowest.ts';
+import type { Left } from '../../geometry/solid/wood-left.ts';
+import { topAtHeight } from '../heights.ts';
+import { toMm } from '../lengths.ts';
+import type { Rule } from '../rule.ts';
+import { derivation } from '../rule.ts';
+import { highestPoint } from '../../facts/parts.ts';
+import type { Length } from '../../units/quantity.ts';
+
+export interface BodyLeft {
+  readonly left: Left;
+  readonly wood: Length;
+}
+
+declare module '../../facts/facts.ts' {
+  interface DerivedFacts {
+    'body.between-faces': BodyLeft | undefined;
+  }
+}
+
+const rule: Rule = (subject) => [
+  derivation({
+    id: 'body.between-faces',
+    label: 'body between its faces, where it is thinnest',
+    formula: 'height of the top less that of the back, rounded edges and ledges left out',
+    source: practice('what is rounded at an edge is meant to be thin; common practice, no source'),
+    value: (use) => thinnest(subject, use),
+  }),
+];
+export default rule;
+
+const withoutEdge = (face: Face): Face => ({ ...face, roundMm: 0, ledge: undefined });
+
+function thinnest(subject: Subject, use: Use): BodyLeft | undefined {
+  const [top, back] = [withoutEdge(use.fact('face.top')), withoutEdge(use.fact('face.back'))];
+  const heightMm = toMm(use.fact(`thickness.body.machined.${highestPoint(subject.spec)}`));
+  const found = lowestOver(
+    [use.fact('outline.polygon')],
+    (x, y) => heightMm - depthOn(top, x, y) - depthOn(back, x, y),
+  );
+  if (!found) return undefined;
+  const { xMm, yMm } = found;
+  const { share, dropMm } = heightOn(top, xMm, yMm);
+  const wood = topAtHeight(subject, use, { share, dropMm: dropMm + depthOn(back, xMm, yMm) });
+  return { left: { mm: found.value, xMm, yMm, through: 'floor', sharedMm2: 0, up: 1 }, wood };
+}
