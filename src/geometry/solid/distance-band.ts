@@ -25,7 +25,15 @@ export function distanceBand({ points, closed }: EdgeLine, reachMm: number, grid
     disc(band, at(0));
     disc(band, at(count - 1));
   }
-  return band.squared.map(Math.sqrt);
+  return rooted(band.squared);
+}
+
+/** Square roots, in their place: nobody else has seen it yet. */
+function rooted(squared: Float64Array): Float64Array {
+  for (let cell = 0; cell < squared.length; cell++) {
+    if (squared[cell]! < Infinity) squared[cell] = Math.sqrt(squared[cell]!);
+  }
+  return squared;
 }
 
 interface Band {
@@ -45,9 +53,8 @@ const MARGIN = 1;
 /** The cells square to a piece, on its left (side 1) or right (−1). */
 function strip(band: Band, a: Spot, b: Spot, side: 1 | -1): void {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const squared = dx * dx + dy * dy;
-  if (squared === 0) return;
-  const length = Math.sqrt(squared);
+  const length = Math.sqrt(dx * dx + dy * dy);
+  if (length === 0) return;
   const margin = MARGIN * band.grid.cellMm;
   // A little before, behind and below the piece, to its reach above it.
   const [ux, uy] = [(dx / length) * margin, (dy / length) * margin];
@@ -57,16 +64,7 @@ function strip(band: Band, a: Spot, b: Spot, side: 1 | -1): void {
     y: p.y + along * uy + up * ny,
   });
   const up = band.reachMm + margin;
-  const quad = [corner(a, -1, -margin), corner(b, 1, -margin), corner(b, 1, up), corner(a, -1, up)];
-  scan(band.grid, quad, (cell, x, y) => {
-    const [px, py] = [x - a.x, y - a.y];
-    let t = (px * dx + py * dy) / squared;
-    if (t < 0) t = 0;
-    else if (t > 1) t = 1;
-    const [ex, ey] = [px - t * dx, py - t * dy];
-    const away = ex * ex + ey * ey;
-    if (away < band.squared[cell]!) band.squared[cell] = away;
-  });
+  ask(band, [corner(a, -1, -margin), corner(b, 1, -margin), corner(b, 1, up), corner(a, -1, up)], a, b);
 }
 
 /** The cells nearest to a corner that points inward: between the strips of both its pieces. */
@@ -90,47 +88,34 @@ function wedge(band: Band, before: Spot, corner: Spot, after: Spot, leftOnly: bo
   if (half < up / 2) return disc(band, corner);
   const bulge = (up * up) / (half * half);
   const middle = { x: corner.x + mx * bulge, y: corner.y + my * bulge };
-  ask(band, [corner, from, middle, to], corner);
+  ask(band, [corner, from, middle, to], corner, corner);
 }
 
 function disc(band: Band, middle: Spot): void {
   const r = band.reachMm + band.grid.cellMm;
   const { x, y } = middle;
-  ask(
-    band,
-    [
-      { x: x - r, y: y - r },
-      { x: x + r, y: y - r },
-      { x: x + r, y: y + r },
-      { x: x - r, y: y + r },
-    ],
-    middle,
-  );
+  const square = [
+    { x: x - r, y: y - r },
+    { x: x + r, y: y - r },
+    { x: x + r, y: y + r },
+    { x: x - r, y: y + r },
+  ];
+  ask(band, square, middle, middle);
 }
 
-/** Cells in a shape ask one point. */
-function ask(band: Band, shape: readonly Spot[], point: Spot): void {
-  scan(band.grid, shape, (cell, x, y) => {
-    const away = (x - point.x) ** 2 + (y - point.y) ** 2;
-    if (away < band.squared[cell]!) band.squared[cell] = away;
-  });
-}
-
-/** Visits the cells whose middle lies in a convex shape, or within a cell beside it along its row. */
-function scan(
-  { cellMm, i0, j0, cols, rows }: Grid,
-  shape: readonly Spot[],
-  visit: (cell: number, x: number, y: number) => void,
-): void {
+/** Rows of cells whose middle lies in a convex shape ask the piece from a to b, which may be a point. */
+function ask(band: Band, shape: readonly Spot[], a: Spot, b: Spot): void {
+  const { cellMm, j0, rows } = band.grid;
   let [low, high] = [Infinity, -Infinity];
   for (const { y } of shape) {
-    low = Math.min(low, y);
-    high = Math.max(high, y);
+    if (y < low) low = y;
+    if (y > high) high = y;
   }
   const last = Math.min(rows - 1, Math.ceil(high / cellMm - 0.5) - j0);
   for (let row = Math.max(0, Math.floor(low / cellMm - 0.5) - j0); row <= last; row++) {
     const y = (j0 + row + 0.5) * cellMm;
-    let [left, right] = [Infinity, -Infinity];
+    let left = Infinity;
+    let right = -Infinity;
     for (let i = 0; i < shape.length; i++) {
       const p = shape[i]!;
       const q = shape[i + 1 === shape.length ? 0 : i + 1]!;
@@ -139,9 +124,27 @@ function scan(
       if (x < left) left = x;
       if (x > right) right = x;
     }
-    if (left > right) continue;
-    const first = Math.max(0, Math.floor(left / cellMm - 0.5) - i0);
-    const end = Math.min(cols - 1, Math.ceil(right / cellMm - 0.5) - i0);
-    for (let col = first; col <= end; col++) visit(row * cols + col, (i0 + col + 0.5) * cellMm, y);
+    if (left <= right) askRow(band, row, left, right, a, b);
+  }
+}
+
+/** Cells of one row from x = left to right, or within a cell beside it. All sums stand in one loop: most of the time goes here. */
+function askRow({ grid, squared }: Band, row: number, left: number, right: number, a: Spot, b: Spot): void {
+  const { cellMm, i0, j0, cols } = grid;
+  const first = Math.max(0, Math.floor(left / cellMm - 0.5) - i0);
+  const end = Math.min(cols - 1, Math.ceil(right / cellMm - 0.5) - i0);
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const length = dx * dx + dy * dy;
+  const py = (j0 + row + 0.5) * cellMm - a.y;
+  for (let col = first, cell = row * cols + first; col <= end; col++, cell++) {
+    const px = (i0 + col + 0.5) * cellMm - a.x;
+    let t = length === 0 ? 0 : (px * dx + py * dy) / length;
+    if (t < 0) t = 0;
+    else if (t > 1) t = 1;
+    const ex = px - t * dx;
+    const ey = py - t * dy;
+    const away = ex * ex + ey * ey;
+    if (away < squared[cell]!) squared[cell] = away;
   }
 }

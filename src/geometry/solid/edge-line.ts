@@ -65,14 +65,22 @@ function piecesOf(line: Float64Array, closed: boolean): Float64Array {
 
 /** Pieces that can be the nearest to some point of the square about (x, y): all within its diagonal of the nearest. */
 function nearest(pieces: Float64Array, x: number, y: number): Float64Array {
-  const away = Float64Array.from({ length: pieces.length / PIECE }, (_, i) => squaredTo(pieces, i * PIECE, x, y));
+  const count = pieces.length / PIECE;
+  const away = new Float64Array(count);
+  let least = Infinity;
+  for (let i = 0; i < count; i++) {
+    away[i] = squaredTo(pieces, i * PIECE, x, y);
+    if (away[i]! < least) least = away[i]!;
+  }
   // A hair more, for rounding.
-  const limit = ((Math.sqrt(Math.min(...away)) + Math.SQRT2 * SQUARE_MM) * (1 + 1e-9)) ** 2;
-  const kept: number[] = [];
-  away.forEach((squared, i) => {
-    if (squared <= limit) kept.push(...pieces.subarray(i * PIECE, (i + 1) * PIECE));
-  });
-  return Float64Array.from(kept);
+  const limit = ((Math.sqrt(least) + Math.SQRT2 * SQUARE_MM) * (1 + 1e-9)) ** 2;
+  const kept = new Float64Array(pieces.length);
+  let end = 0;
+  for (let i = 0; i < count; i++) {
+    if (away[i]! > limit) continue;
+    for (let k = 0; k < PIECE; k++) kept[end++] = pieces[i * PIECE + k]!;
+  }
+  return kept.slice(0, end);
 }
 
 /** mm² from a point to the piece that starts at `at`: to its nearest end, or square to it. */

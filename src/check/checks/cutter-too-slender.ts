@@ -1,0 +1,45 @@
+/** No end mill is asked to cut deeper than it can stand: past some diameters it bends, chatters and breaks. */
+import { namesOf, row } from '../../facts/row.ts';
+import { formatNumber } from '../../units/format.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+/** Depth by diameter; common practice, no source. The maker's own figure comes first. */
+const MOST = 5;
+
+const check: Check = {
+  id: 'cutter-too-slender',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'It bends and leaves the wall out of true, then it breaks, and a piece of it flies.',
+  mend: 'Name a thicker cutter, or cut less deep.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'kind: end-mill, diameter: 8, reach: 32',
+    fails: 'kind: end-mill, diameter: 3, reach: 32',
+  },
+  run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
+};
+export default check;
+
+function fault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
+  const seen = look(facts, (use) => {
+    const { cutter } = spec.cavities![id]!;
+    const { diameter, kind } = row(plant.cutters, use(cutter), 'plant.cutters');
+    const deep = use.fact(`cavity.${id}.deep`);
+    return { at: cutter.id, name: use(cutter), kind: use(kind), diameter: use(diameter), row: diameter.id, deep };
+  });
+  if (seen?.kind !== 'end-mill') return [];
+  const { at, name, diameter, deep } = seen;
+  const most = deep.high ?? deep.value;
+  if (most <= MOST * diameter.value) return [];
+  return [
+    {
+      at,
+      what: `${name} goes ${say(deep, most)} deep here, ${formatNumber(most / diameter.value, '', 1)} times its diameter of ${say(deep, diameter.value)}; more than ${formatNumber(MOST, '', 0)} is too slender.`,
+      mend: `Name a cutter of at least ${say(deep, most / MOST)}, or cut less deep.`,
+      against: [{ at: seen.row, text: 'diameter of the cutter' }],
+    },
+  ];
+}
