@@ -50,6 +50,6 @@ test('the left hand is the mirror image: the same volume, and the same wood left
   for (const id of ids) {
     const [one, other] = [right!, left!].map((facts) => valueOf(facts, id)?.left.mm);
     if (one === undefined || one === -Infinity) expect(other).toBe(one);
-    else expect(Math.abs(one - other!), id).toBeLessThan(0.002);
+    else expect(Math.abs(one - other!), id).toBeLessThan(1e-6);
   }
 });

@@ -7,6 +7,7 @@ import type { Subject } from '../../facts/subject.ts';
 import { bounds } from '../../geometry/measure.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
+import { mirror } from '../../geometry/transform.ts';
 import type { Floor, Pocket, Tube, Void } from '../../geometry/solid/solid.ts';
 import { level } from '../../geometry/solid/solid.ts';
 import type { Cut, CutKind } from '../../facts/cuts.ts';
@@ -59,7 +60,7 @@ export default rule;
 function pocket(subject: Subject, use: Use, cut: Cut): Pocket {
   const requirement = requirementOf(subject, use, cut);
   const up = use(setupOf(subject.spec, requirement.setup).up);
-  const region = regionOf(use, cut);
+  const region = regionOf(subject, use, cut);
   const zMm = toMm(floorHeight(subject, use, requirement));
   const falls = cut.spec.falls ? toMm(use(cut.spec.falls)) : 0;
   return {
@@ -78,14 +79,17 @@ function sloping(region: Region, zMm: number, riseMm: number): Floor {
   return { zMm, slope: riseMm / (maxY - minY), yMm: minY };
 }
 
-function regionOf(use: Use, { kind, id }: Cut): Region {
+function regionOf({ hand }: Subject, use: Use, { kind, id }: Cut): Region {
   if (kind === 'cavity') {
     const drawn = use.fact(`cavity.${id}.drawn`);
     return drawn.ok ? [drawn.polygon] : use(hole(`cavities.${id}.shape`));
   }
   const spot = use.fact(`hole.${id}.spot`);
-  const made = shapePolygon({ kind: 'circle', diameterMm: spot.diameterMm }, spot);
-  return made.ok ? [made.polygon] : use(hole(`holes.${id}.diameter`));
+  // The left hand's is the mirror image of the right's, corner by corner.
+  const left = hand === 'left';
+  const made = shapePolygon({ kind: 'circle', diameterMm: spot.diameterMm }, left ? { ...spot, xMm: -spot.xMm } : spot);
+  if (!made.ok) return use(hole(`holes.${id}.diameter`));
+  return [left ? mirror(made.polygon) : made.polygon];
 }
 
 function tube(subject: Subject, use: Use, cut: Cut): Tube {

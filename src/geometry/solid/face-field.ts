@@ -5,7 +5,7 @@
 import { contourDepth } from './contour.ts';
 import { distanceBand } from './distance-band.ts';
 import type { Face } from './face.ts';
-import { depthOn, downBy } from './face.ts';
+import { downBy, roundDrop } from './face.ts';
 import type { Grid } from './grid.ts';
 import { centreX, centreY } from './grid.ts';
 import { profileAt, reachOf } from './profile.ts';
@@ -15,7 +15,7 @@ export function faceField(face: Face, grid: Grid, share: Float64Array): Float64A
   const depth = new Float64Array(share.length);
   carve(face, grid, share, depth);
   if (face.contours.length > 0) contours(face, grid, share, depth);
-  if (face.roundMm > 0) rounding({ ...face, ledge: undefined }, grid, share, depth);
+  if (face.roundMm > 0) rounding(face, grid, share, depth);
   return depth;
 }
 
@@ -54,23 +54,24 @@ function table(face: Face): Float64Array {
   return Float64Array.from({ length: count }, (_, i) => downBy(face, profileAt(profile, i / PER_MM)));
 }
 
-function contours(face: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
-  forCells(grid, share, (cell, x, y) => {
-    for (const contour of face.contours) depth[cell] = Math.max(depth[cell]!, contourDepth(contour, x, y));
-  });
-}
-
-/** The rounding reaches a few millimetres: those cells are asked one by one. */
-function rounding(face: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
-  const away = distanceBand(face.edge, face.roundMm, grid);
-  forCells(grid, share, (cell, x, y) => {
-    if (away[cell]! < face.roundMm) depth[cell] = depthOn(face, x, y);
-  });
-}
-
-function forCells(grid: Grid, share: Float64Array, visit: (cell: number, x: number, y: number) => void): void {
+function contours({ contours: cut }: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
   for (let row = 0, cell = 0; row < grid.rows; row++) {
     const y = centreY(grid, row);
-    for (let col = 0; col < grid.cols; col++, cell++) if (share[cell] !== 0) visit(cell, centreX(grid, col), y);
+    for (let col = 0; col < grid.cols; col++, cell++) {
+      if (share[cell] === 0) continue;
+      const x = centreX(grid, col);
+      for (const contour of cut) {
+        const deep = contourDepth(contour, x, y);
+        if (deep > depth[cell]!) depth[cell] = deep;
+      }
+    }
+  }
+}
+
+/** Along the edge, on top of all that was shaped before. */
+function rounding({ edge, roundMm }: Face, grid: Grid, share: Float64Array, depth: Float64Array): void {
+  const away = distanceBand(edge, roundMm, grid);
+  for (let cell = 0; cell < depth.length; cell++) {
+    if (share[cell] !== 0 && away[cell]! < roundMm) depth[cell]! += roundDrop(roundMm, away[cell]!);
   }
 }

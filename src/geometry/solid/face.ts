@@ -48,4 +48,5 @@ export const downBy = ({ riseMm }: Pick<Face, 'riseMm'>, { share, dropMm }: Heig
 export const depthOn = (face: Face, x: number, y: number): number => downBy(face, heightOn(face, x, y));
 
 /** What a quarter round of that radius takes off at a distance d from the edge: r − √(r² − (r − d)²). */
-const roundDrop = (radiusMm: number, d: number): number => radiusMm - Math.sqrt(radiusMm ** 2 - (radiusMm - d) ** 2);
+export const roundDrop = (radiusMm: number, d: number): number =>
+  radiusMm - Math.sqrt(radiusMm ** 2 - (radiusMm - d) ** 2);
