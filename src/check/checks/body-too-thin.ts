@@ -29,7 +29,7 @@ const check: Check = {
     const [first, ...others] = [...at, spec.carve.kind.id];
     return [
       {
-        at: first!,
+        at: first ?? spec.carve.kind.id,
         what: `Between top and back ${say(wood, Math.max(0, worst))} of wood are left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${say(wood, wood.value)} as drawn, less ${sayCauses(wood, wood.causes ?? [])}.`,
         mend: 'Make a contour flatter, or begin it nearer to the edge.',
         against: [

@@ -3,12 +3,8 @@ import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import { partsOf } from '../../facts/parts.ts';
 import type { Subject } from '../../facts/subject.ts';
-import type { Field } from '../../geometry/solid/field.ts';
-import { fieldOf } from '../../geometry/solid/field.ts';
-import type { Pocket } from '../../geometry/solid/solid.ts';
-import { level } from '../../geometry/solid/solid.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
-import { lengthOfMm, toMm } from '../lengths.ts';
+import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import { surfaceHeight } from '../surfaces.ts';
@@ -18,7 +14,6 @@ declare module '../../facts/facts.ts' {
     'body.volume': Quantity<'volume'>;
     /** z of the glue face over the machined back. */
     'glue.height': Length;
-    'body.cap-field': Field;
     'body.mass': Quantity<'mass'>;
   }
 }
@@ -41,13 +36,6 @@ const rule: Rule = (subject) => [
           formula: 'thickness of the back as sized less what facing takes off',
           source: byDefinition,
           value: (use) => surfaceHeight(subject, use, 'glue-face'),
-        }),
-        derivation({
-          id: 'body.cap-field',
-          label: 'cap of the machined body on a grid',
-          formula: 'the body less all that lies below the glue face',
-          source: byDefinition,
-          value: capField,
         }),
       ]
     : []),
@@ -80,29 +68,16 @@ const volumeOf = (mm3: number): Quantity<'volume'> => ({
   decimals: 0,
 });
 
-function capField(use: Use): Field {
-  const solid = use.fact('body.solid');
-  const back: Pocket = {
-    kind: 'pocket',
-    id: 'back',
-    region: [solid.outline],
-    opens: 'back',
-    floor: level(toMm(use.fact('glue.height'))),
-    roofMm: undefined,
-  };
-  return fieldOf({ ...solid, voids: [...solid.voids, back] });
-}
-
 /** kg, and kg·mm along x and y. */
 function massesOf({ spec }: Subject, use: Use): { kg: number; moment: readonly [number, number] } {
   const whole = use.fact('body.field');
   const parts = partsOf(spec);
   if (parts[0] === 'slab') return weighed(use.fact('density.slab').value, whole.volumeMm3, whole.momentMm4);
-  const cap = use.fact('body.cap-field');
-  const own = weighed(use.fact('density.cap').value, cap.volumeMm3, cap.momentMm4);
-  const less = (i: 0 | 1) => whole.momentMm4[i] - cap.momentMm4[i];
-  const back = weighed(use.fact('density.back').value, whole.volumeMm3 - cap.volumeMm3, [less(0), less(1)]);
-  return { kg: own.kg + back.kg, moment: [own.moment[0] + back.moment[0], own.moment[1] + back.moment[1]] };
+  const { below } = whole;
+  const less = (i: 0 | 1) => whole.momentMm4[i] - below.momentMm4[i];
+  const cap = weighed(use.fact('density.cap').value, whole.volumeMm3 - below.volumeMm3, [less(0), less(1)]);
+  const back = weighed(use.fact('density.back').value, below.volumeMm3, below.momentMm4);
+  return { kg: cap.kg + back.kg, moment: [cap.moment[0] + back.moment[0], cap.moment[1] + back.moment[1]] };
 }
 
 function weighed(density: number, mm3: number, [x, y]: readonly [number, number, ...number[]]) {

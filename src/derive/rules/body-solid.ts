@@ -3,10 +3,11 @@ import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import { cutId } from '../../facts/cuts.ts';
 import { cutsInOrder, setupOrder } from '../../facts/cutting-order.ts';
-import { highestPoint } from '../../facts/parts.ts';
+import { highestPoint, partsOf } from '../../facts/parts.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Field } from '../../geometry/solid/field.ts';
 import { fieldOf } from '../../geometry/solid/field.ts';
+import { CELL_MM } from '../../geometry/solid/grid.ts';
 import type { Solid } from '../../geometry/solid/solid.ts';
 import { toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
@@ -47,7 +48,10 @@ const rule: Rule = (subject) => [
     label: 'machined body on a grid',
     formula: 'wood over each cell of 1 mm, after every cut in order',
     source: byDefinition,
-    value: (use) => fieldOf(use.fact('body.solid')),
+    value: (use) => {
+      const cap = partsOf(subject.spec).includes('cap');
+      return fieldOf(use.fact('body.solid'), CELL_MM, cap ? toMm(use.fact('glue.height')) : Infinity);
+    },
   }),
 ];
 export default rule;

@@ -28,7 +28,7 @@ const rule: Rule = (subject) =>
         id: `points.${station}`,
         label: `measuring points at ${station}`,
         formula:
-          'the rough line inset, points evenly spaced along it, the first half a step from the neck end of the centreline',
+          'a line that far inside the rough line, points evenly spaced along it, the first half a step from the neck end of the centreline',
         source: practice('away from the edge, spread over the whole; common practice, no source'),
         value: (use) => points(subject, use, station),
       }),
@@ -40,9 +40,9 @@ const ARC_MM = 0.05;
 
 function points({ plant }: Subject, use: Use, station: string): readonly number[] {
   const { points: count, inset } = row(plant.stations, station, 'plant.stations');
-  const edge = use.fact('saw.rough.line');
+  const awayMm = toMm(use.fact('saw.rough.distance'));
   const insetMm = toMm(use(wanted(inset, `plant.stations.${station}.inset`)));
-  const line = offset([edge], -insetMm, ARC_MM)[0];
+  const line = offset([use.fact('outline.polygon')], awayMm - insetMm, ARC_MM)[0];
   return line ? along(line, use(count!).value) : [];
 }
 

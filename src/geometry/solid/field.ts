@@ -16,7 +16,14 @@ import { FACE, take, takeLedges } from './take.ts';
 
 export { FACE } from './take.ts';
 
-export interface Field {
+/** Volume and its first moments (∫x, ∫y, ∫z), mm³ and mm⁴. */
+export interface Mass {
+  readonly volumeMm3: number;
+  readonly momentMm4: readonly [x: number, y: number, z: number];
+}
+
+/** Its mass is that when all is cut. */
+export interface Field extends Mass {
   readonly grid: Grid;
   /** Share of the cell inside the outline, 0 … 1. */
   readonly share: Float64Array;
@@ -29,18 +36,18 @@ export interface Field {
   readonly shapedMm3: number;
   /** Taken by each void after the ones before it, in the order of `solid.voids`, mm³. */
   readonly removedMm3: readonly number[];
-  /** Volume and its first moments (∫x, ∫y, ∫z) when all is cut, mm³ and mm⁴. */
-  readonly volumeMm3: number;
-  readonly momentMm4: readonly [x: number, y: number, z: number];
+  /** Of what lies below the plane that was asked about: the back under a glue line. All of it where none was. */
+  readonly below: Mass;
 }
 
-export function fieldOf(solid: Solid, cellMm = CELL_MM): Field {
+/** `planeMm`: z of a plane, to know what lies below it. */
+export function fieldOf(solid: Solid, cellMm = CELL_MM, planeMm = Infinity): Field {
   const work = shaped(solid, cellMm);
   takeLedges(work, solid);
   const shapedMm3 = massOf(work).volumeMm3;
   const removedMm3 = solid.voids.map((cut, index) => take(work, cut, index));
   const { grid, share } = work;
-  return { grid, share, ...leastOf(work), shapedMm3, removedMm3, ...massOf(work) };
+  return { grid, share, ...leastOf(work), shapedMm3, removedMm3, ...massOf(work), below: massOf(work, planeMm) };
 }
 
 /** Both faces, nothing cut yet. */
@@ -53,17 +60,18 @@ function shaped(solid: Solid, cellMm: number): Work {
   return { grid, share, top, bottom, over, under, stacks: new Map() };
 }
 
-/** Volume and its first moments of what is left. */
-function massOf({ grid, share, top, bottom, stacks }: Work): Pick<Field, 'volumeMm3' | 'momentMm4'> {
+/** Of what is left, up to a height. */
+function massOf({ grid, share, top, bottom, stacks }: Work, upTo = Infinity): Mass {
   let [volume, mx, my, mz] = [0, 0, 0, 0];
   for (let row = 0, cell = 0; row < grid.rows; row++) {
     const y = centreY(grid, row);
     for (let col = 0; col < grid.cols; col++, cell++) {
       if (share[cell] === 0) continue;
       const there = stacks.get(cell);
-      let mm = share[cell]! * Math.max(0, top[cell]! - bottom[cell]!);
-      let moment = (mm * (top[cell]! + bottom[cell]!)) / 2;
-      if (there) ({ mm, momentMm2: moment } = sums(there));
+      const high = Math.min(top[cell]!, upTo);
+      let mm = share[cell]! * Math.max(0, high - bottom[cell]!);
+      let moment = (mm * (high + bottom[cell]!)) / 2;
+      if (there) ({ mm, momentMm2: moment } = sums(there, upTo));
       volume += mm;
       mx += mm * centreX(grid, col);
       my += mm * y;

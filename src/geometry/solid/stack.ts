@@ -76,11 +76,13 @@ export function thinnest(stacks: readonly Stack[]): Wood | undefined {
   return best;
 }
 
-/** Volume and its first moment about z = 0 for each mm² of the cell: mm and mm². */
-export function sums(stacks: readonly Stack[]): { readonly mm: number; readonly momentMm2: number } {
+/** Volume and its first moment about z = 0 for each mm² of the cell, up to a height: mm and mm². */
+export function sums(stacks: readonly Stack[], upTo: number): { readonly mm: number; readonly momentMm2: number } {
   let [mm, momentMm2] = [0, 0];
   for (const { share, layers } of stacks) {
-    for (const { low, high } of layers) {
+    for (const { low, high: end } of layers) {
+      const high = Math.min(end, upTo);
+      if (high <= low) continue;
       mm += share * (high - low);
       momentMm2 += (share * (high - low) * (high + low)) / 2;
     }
