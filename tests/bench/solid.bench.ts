@@ -16,9 +16,9 @@ import { fieldOf } from '../../src/geometry/solid/field.ts';
 import { CELL_MM } from '../../src/geometry/solid/grid.ts';
 import type { Solid } from '../../src/geometry/solid/solid.ts';
 import { compileDemo } from '../cards/demo.ts';
-import { DEMO_SHAPES } from '../solid/demo-shapes.ts';
 import type { Kernel } from '../solid/mesh.ts';
-import { bodyMesh, LEVEL, startKernel, voidMesh } from '../solid/mesh.ts';
+import { startKernel } from '../solid/mesh.ts';
+import { byManifold } from './by-manifold.ts';
 
 /** Looked at after as many rounds of warming up as it takes to fill that time, ms; then as often as fits, within limits. */
 const WARM_MS = 400;
@@ -71,34 +71,8 @@ function woodLeft(facts: Facts, ids: readonly `left.${string}`[]): void {
   });
 }
 
-/** The same body by the other kernel: lines inside the outline by its own offsets, the mesh, one boolean for all cuts. */
-function byManifold(kernel: Kernel, { outline, voids }: Solid, { heightMm, top }: (typeof DEMO_SHAPES)[string]): number {
-  const body = bodyMesh(kernel, outline, heightMm, top, LEVEL, (line, distances) => offsets(kernel, line, distances));
-  const cuts = voids.map((cut) => voidMesh(kernel, cut));
-  const cut = kernel.Manifold.difference([body, ...cuts]);
-  const mm3 = cut.volume();
-  for (const made of [body, ...cuts, cut]) made.delete();
-  return mm3;
-}
-
-/** Sides of a full turn where an outline that bends inward is rounded. */
-const TURN_SIDES = 256;
-
-function offsets(kernel: Kernel, outline: Float64Array, distancesMm: readonly number[]) {
-  const ring = Array.from({ length: outline.length / 2 }, (_, i): [number, number] => [outline[2 * i]!, outline[2 * i + 1]!]);
-  const plan = new kernel.CrossSection([ring]);
-  const lines = distancesMm.map((distance) => {
-    const inside = plan.offset(-distance, 'Round', 2, TURN_SIDES);
-    const rings = inside.toPolygons().map((points) => Float64Array.from(points.flat()));
-    inside.delete();
-    return rings;
-  });
-  plan.delete();
-  return lines;
-}
-
 const COLUMNS = ['outline', 'height field', 'cuts', 'wood left', 'whole', 'manifold', 'manifold ÷ body'] as const;
-const table: (readonly [model: string, ...figures: string[]])[] = [];
+const table: { readonly model: string; readonly figures: readonly string[] }[] = [];
 
 const { checked } = compileDemo();
 let kernel: Kernel;
@@ -107,8 +81,9 @@ beforeAll(async () => {
 });
 
 afterAll(() => {
-  const rows = [['model', ...COLUMNS], ...table];
-  const lines = rows.map(([model, ...figures]) => model!.padEnd(8) + figures.map((figure) => figure.padStart(16)).join(''));
+  const lines = [{ model: 'model', figures: COLUMNS }, ...table].map(
+    ({ model, figures }) => model.padEnd(8) + figures.map((figure) => figure.padStart(16)).join(''),
+  );
   const machine = `${cpus()[0]!.model.trim()}, node ${process.version}, one thread; medians, ms; body = outline + height field + cuts`;
   process.stdout.write(`\n${[...lines, machine].join('\n')}\n\n`);
 });
@@ -130,12 +105,12 @@ describe('solids', () => {
       () => solidKnown(subject),
       (fresh) => woodLeft(fresh, ids),
     );
-    const other = medianMs(nothing, () => byManifold(kernel, solid, DEMO_SHAPES[id]!));
+    const other = medianMs(nothing, () => byManifold(kernel, id, solid));
     const body = outline + field + cuts;
     const figures = [outline, field, cuts, left, body + left, other, other / body];
-    table.push([id, ...figures.map((figure) => figure.toFixed(1))]);
+    table.push({ model: id, figures: figures.map((figure) => figure.toFixed(1)) });
 
-    const mm3 = byManifold(kernel, solid, DEMO_SHAPES[id]!);
+    const mm3 = byManifold(kernel, id, solid);
     expect(Math.abs(fieldOf(solid).volumeMm3 / mm3 - 1)).toBeLessThan(1e-3);
   });
 });
