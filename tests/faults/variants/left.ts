@@ -38,7 +38,7 @@ export const leftHand: Way = {
     // The left hand's holes lie the other way round: its jig and its fixtures have a pattern of their own.
     const pattern = treeAt(plant, ['patterns', String(at(plant, ['jigs', jig, 'pattern']))]);
     const holes = Object.entries(treeAt(pattern, ['holes'])).map(([name, hole]) => {
-      const place = treeAt(hole as Tree, ['at']);
+      const place = treeAt(hole, ['at']);
       return [name, { ...(hole as Tree), at: { ...place, x: -Number(place['x']) } }] as const;
     });
     const rows = {
