@@ -1,5 +1,6 @@
 /** How far the floor of each cavity lies from the glue line: what is left of the cap above it, or cut into the back. */
 import { byDefinition } from '../../facts/facts.ts';
+import { partsOf } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import { nominal, subtract } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
@@ -16,7 +17,7 @@ declare module '../../facts/facts.ts' {
 }
 
 const rule: Rule = ({ spec }) =>
-  spec.timber?.cap === undefined
+  !partsOf(spec).includes('cap')
     ? []
     : namesOf(spec.cavities).map((id) =>
         derivation({
