@@ -1,4 +1,5 @@
 /** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
+import { cutId, cutsOf, tableOf } from '../facts/cuts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
 import type { Arg, Check, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
@@ -166,10 +167,10 @@ export function openingSteps(desk: Desk): readonly Line[] {
   const first = opened.filter(({ into }, i) => opened.findIndex((other) => other.into === into) === i);
   const by = [...new Set(first.map((opening) => opening.by))];
   if (by.length === 0) return [];
-  const items = by.map((cut) => {
-    const [kind, ...rest] = cut.split('.');
-    const table = { cavity: 'cavities', hole: 'holes', channel: 'channels' } as const;
-    return cutTitle(desk, table[kind as keyof typeof table], rest.join('.'));
+  const cuts = cutsOf(desk.subject.spec);
+  const items = by.map((id) => {
+    const cut = cuts.find((one) => cutId(one) === id)!;
+    return cutTitle(desk, tableOf(cut), cut.id);
   });
   return [say('machining.step.opens', { cuts: { kind: 'series', items } })];
 }

@@ -3,7 +3,7 @@ import type { Use } from '../facts/facts.ts';
 import { highestPoint } from '../facts/parts.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Height } from '../geometry/solid/profile.ts';
-import { combine, withCauses } from '../units/arithmetic.ts';
+import { combine, scaledCauses, withCauses } from '../units/arithmetic.ts';
 import type { Cause, Length } from '../units/quantity.ts';
 import { lengthOfMm, toMm } from './lengths.ts';
 
@@ -31,5 +31,5 @@ export function recurveCauses({ spec }: Subject, use: Use, { dropMm }: Height): 
   if (!depth) return [];
   const q = use(depth);
   const part = Math.min(1, dropMm / toMm(q));
-  return (q.causes ?? []).map((cause) => ({ ...cause, sensitivity: -part * cause.sensitivity }));
+  return scaledCauses(q.causes ?? [], -part);
 }

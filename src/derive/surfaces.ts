@@ -74,11 +74,17 @@ export function cutError({ spec, plant }: Subject, use: Use, setup: SetupId, cut
   const machine = use(setupOf(spec, setup).machine);
   const error = row(plant.machines, machine, 'plant.machines')['depth-error'];
   const q = use(wanted(error, `plant.machines.${machine}.depth-error`));
-  return withCauses(
-    q,
-    (q.causes ?? []).map((cause) => ({ ...cause, cause: `${cause.cause}#${cut}` })),
-  );
+  return withCauses(q, onOccasion(q.causes, cut));
 }
+
+/** How far one cut of a set-up's machine may lie off sideways: an occasion of its own too; nothing where its row does not say. */
+export function placeError({ spec, plant }: Subject, use: Use, setup: SetupId, cut: string): readonly Cause[] {
+  const error = row(plant.machines, use(setupOf(spec, setup).machine), 'plant.machines')['place-error'];
+  return error ? onOccasion(use(error).causes, cut) : [];
+}
+
+const onOccasion = (causes: readonly Cause[] = [], cut: string): readonly Cause[] =>
+  causes.map((cause) => ({ ...cause, cause: `${cause.cause}#${cut}` }));
 
 /** What the blank, the facing of the back and the carve make; of the top, its named points and the ends asked about. */
 function fixedEdges(subject: Subject, use: Use, ends: readonly SurfaceId[]): Edge[] {

@@ -4,8 +4,9 @@
  */
 import type { Use } from '../facts/facts.ts';
 import type { Cut } from '../facts/cuts.ts';
+import { cutId } from '../facts/cuts.ts';
+import type { SetupId } from '../facts/cutting-order.ts';
 import { highestPoint } from '../facts/parts.ts';
-import { row } from '../facts/row.ts';
 import type { Subject } from '../facts/subject.ts';
 import { bounds } from '../geometry/measure.ts';
 import type { Height } from '../geometry/solid/profile.ts';
@@ -13,13 +14,12 @@ import { depthOn, heightOn } from '../geometry/solid/face.ts';
 import type { Void } from '../geometry/solid/solid.ts';
 import { floorAt } from '../geometry/solid/solid.ts';
 import type { Left } from '../geometry/solid/wood-left.ts';
-import { scale } from '../units/arithmetic.ts';
+import { mergedCauses, scale, scaledCauses } from '../units/arithmetic.ts';
 import type { Cause } from '../units/quantity.ts';
 import { floorOf, requirementOf } from './cuts.ts';
 import { recurveCauses } from './heights.ts';
-import { lengthOfMm } from './lengths.ts';
 import type { Edge, SurfaceId } from './surfaces.ts';
-import { causesApart, setupOf, surfaceOf } from './surfaces.ts';
+import { causesApart, placeError, setupOf, surfaceOf } from './surfaces.ts';
 
 /** What is below or above a layer of wood. */
 export type End =
@@ -31,9 +31,9 @@ export function causesUpright(subject: Subject, use: Use, below: End, above: End
   const from = surfaceOfEnd(subject, below);
   const own = [...fallCauses(subject, use, below, left, -1), ...fallCauses(subject, use, above, left, 1)];
   const between = (to: SurfaceId) => causesApart(subject, use, from, to, edges);
-  if (above !== 'top') return merged([...between(surfaceOfEnd(subject, above)), ...own]);
+  if (above !== 'top') return mergedCauses([...between(surfaceOfEnd(subject, above)), ...own]);
   const height = heightOn(use.fact('face.top'), left.xMm, left.yMm);
-  return merged([
+  return mergedCauses([
     ...topCauses(subject, height, between),
     ...recurveCauses(subject, use, height),
     ...slopeCauses(subject, use, below, left),
@@ -47,10 +47,10 @@ function topCauses(
   { share }: Height,
   between: (to: SurfaceId) => readonly Cause[],
 ): readonly Cause[] {
-  const part = (causes: readonly Cause[], factor: number) =>
-    causes.map((cause) => ({ ...cause, sensitivity: cause.sensitivity * factor }));
-  const high = part(between(surfaceOf(subject.spec, 'machined-top', highestPoint(subject.spec))), share);
-  return share === 1 ? high : [...high, ...part(between(surfaceOf(subject.spec, 'machined-top', 'land')), 1 - share)];
+  const high = scaledCauses(between(surfaceOf(subject.spec, 'machined-top', highestPoint(subject.spec))), share);
+  return share === 1
+    ? high
+    : [...high, ...scaledCauses(between(surfaceOf(subject.spec, 'machined-top', 'land')), 1 - share)];
 }
 
 /** Moved sideways under a slope, a cut finds the top that much lower. */
@@ -61,7 +61,7 @@ function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left)
     (depthOn(face, xMm + dx, yMm + dy) - depthOn(face, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
   const slope = Math.hypot(rise(SLOPE_MM, 0), rise(0, SLOPE_MM));
   if (slope < 1e-6) return [];
-  return placeCauses(subject, use, below.cut).map((cause) => ({ ...cause, sensitivity: cause.sensitivity * slope }));
+  return scaledCauses(placeCauses(subject, use, below.cut), slope);
 }
 
 /** How far to both sides the top is looked at for its slope, mm. */
@@ -83,10 +83,10 @@ export function passed(subject: Subject, use: Use, cut: Cut): Edge {
 function fallCauses(subject: Subject, use: Use, end: End, { xMm, yMm }: Left, sign: 1 | -1): readonly Cause[] {
   const falls = typeof end === 'string' || end.roof ? undefined : end.cut.spec.falls;
   if (typeof end === 'string' || !falls) return [];
-  const cut = use.fact(`${end.cut.kind}.${end.cut.id}.void`);
+  const cut = use.fact(`${cutId(end.cut)}.void`);
   const down = use(setupOf(subject.spec, requirementOf(subject, use, end.cut).setup).up) === 'back' ? 1 : -1;
   const along = cut.kind === 'pocket' ? alongY(bounds(cut.region[0]!)!, yMm) : alongTube(cut, xMm, yMm);
-  return (use(falls).causes ?? []).map((cause) => ({ ...cause, sensitivity: cause.sensitivity * sign * down * along }));
+  return scaledCauses(use(falls).causes ?? [], sign * down * along);
 }
 
 const alongY = ({ minY, maxY }: { minY: number; maxY: number }, y: number): number => (y - minY) / (maxY - minY);
@@ -101,24 +101,16 @@ interface Spot {
   readonly yMm: number;
 }
 
-/** How far a cut may lie off sideways; nothing where the machine's row does not say. An occasion of its own for each cut. */
-export function placeCauses({ spec, plant }: Subject, use: Use, cut: Cut): readonly Cause[] {
-  const setup = setupOf(spec, use(cut.spec.setup) as 'glue-face' | 'back' | 'top');
-  const error = row(plant.machines, use(setup.machine), 'plant.machines')['place-error'];
-  const causes = error ? (use(error).causes ?? []) : [];
-  return causes.map((cause) => ({ ...cause, cause: `${cause.cause}#${cut.kind}.${cut.id}` }));
-}
+/** How far a cut may lie off sideways. */
+export const placeCauses = (subject: Subject, use: Use, cut: Cut): readonly Cause[] =>
+  placeError(subject, use, use(cut.spec.setup) as SetupId, cutId(cut));
 
-/** Lowest and highest z of a pocket's floor, mm. */
+/** Lowest and highest z of a pocket's floor, mm; of a tube, of its axis. */
 export function floorEnds(cut: Void): { readonly low: number; readonly high: number } {
-  if (cut.kind === 'tube') return { low: cut.from.zMm, high: cut.to.zMm };
+  if (cut.kind === 'tube') {
+    return { low: Math.min(cut.from.zMm, cut.to.zMm), high: Math.max(cut.from.zMm, cut.to.zMm) };
+  }
   const { minY, maxY } = bounds(cut.region[0]!)!;
   const ends = [floorAt(cut.floor, minY), floorAt(cut.floor, maxY)];
   return { low: Math.min(...ends), high: Math.max(...ends) };
-}
-
-/** One cause counts once, by all ways it comes in. */
-export function merged(causes: readonly Cause[]): readonly Cause[] {
-  const nothing = lengthOfMm(0);
-  return scale({ ...nothing, causes }, 1).causes ?? [];
 }

@@ -9,7 +9,8 @@ export const keyOfFinding = ({ id, place, what, notes }: Finding): string =>
     ' ',
   );
 
-const wordsOf = (text: string): string => text.replace(/-?\d[\d.]*/g, '#');
+/** Without the numbers that stand alone: those of a name, as in mill-8, belong to it. */
+const wordsOf = (text: string): string => text.replace(/(?<![\w-])-?\d[\d.]*(?![\w-])/g, '#');
 
 /** Both hands, and models on one base, meet the same mistake: it is said once. */
 export function unique(findings: readonly Finding[]): Finding[] {

@@ -18,7 +18,7 @@ export interface Term<K extends Kind> {
 export function combine<K extends Kind>(first: Term<K>, ...others: readonly Term<K>[]): Quantity<K> {
   const terms = [first, ...others];
   const value = terms.reduce((sum, term) => sum + term.factor * term.of.value, 0);
-  const causes = merge(terms.flatMap((term) => scaled(term.of.causes ?? [], term.factor)));
+  const causes = mergedCauses(terms.flatMap((term) => scaledCauses(term.of.causes ?? [], term.factor)));
   const decimals = Math.max(...terms.filter((term) => term.of.unit === first.of.unit).map((term) => term.of.decimals));
   return withCauses({ kind: first.of.kind, value, unit: first.of.unit, decimals }, causes);
 }
@@ -61,10 +61,12 @@ export function rootSumSquare(causes: readonly Cause[]): number {
   return Math.sqrt(causes.reduce((sum, c) => sum + ((c.sensitivity * (c.plus - c.minus)) / 2) ** 2, 0));
 }
 
-const scaled = (causes: readonly Cause[], factor: number): Cause[] =>
+/** The same causes, each with so many times the effect. */
+export const scaledCauses = (causes: readonly Cause[], factor: number): Cause[] =>
   causes.map((cause) => ({ ...cause, sensitivity: cause.sensitivity * factor }));
 
-function merge(causes: readonly Cause[]): Cause[] {
+/** One cause counts once, by all ways it comes in. */
+export function mergedCauses(causes: readonly Cause[]): Cause[] {
   const merged = new Map<string, Cause>();
   for (const cause of causes) {
     const met = merged.get(cause.cause);

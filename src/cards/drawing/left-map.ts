@@ -4,6 +4,7 @@ import { thinnerThan } from '../../geometry/solid/bands.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import type { Drawing, Hatch, Mark, Table } from '../card.ts';
 import type { Desk } from '../station.ts';
+import { tenth } from './coordinates.ts';
 import { say } from '../station.ts';
 import { outlineMarks } from './plan.ts';
 
@@ -17,8 +18,6 @@ const STEPS = [
 
 /** Less than this is nothing: what rounding leaves, mm. */
 const NOTHING_MM = 0.01;
-
-const tenth = (mm: number): number => Math.round(mm * 10) / 10 + 0;
 
 /** Seen from the top; the thinnest place is marked. */
 export function leftMap(desk: Desk): Drawing {

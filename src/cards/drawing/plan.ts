@@ -7,6 +7,7 @@ import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
 import { cavitiesOf } from '../cutting-order.ts';
 import type { SetupId } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
+import { hundredth } from './coordinates.ts';
 import { say } from '../station.ts';
 
 export type View = 'top' | 'back';
@@ -39,8 +40,6 @@ export const pointsPlan = (desk: Desk): Drawing =>
     points: true,
     pattern: true,
   });
-
-const hundredth = (mm: number): number => Math.round(mm * 100) / 100 + 0;
 
 export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   const { use } = desk;

@@ -7,9 +7,8 @@ import { floorAt } from '../../geometry/solid/solid.ts';
 import { sectionBetween, sectionOf } from '../../geometry/solid/section.ts';
 import type { Drawing, Hatch, Mark } from '../card.ts';
 import type { Desk } from '../station.ts';
+import { hundredth } from './coordinates.ts';
 import { say } from '../station.ts';
-
-const hundredth = (mm: number): number => Math.round(mm * 100) / 100 + 0;
 
 /** Along the centreline, the neck to the right. */
 export const lengthwise = (desk: Desk): Drawing => ({

@@ -1,5 +1,7 @@
 /** Every wall keeps, at worst, the least wood the line wants; only a neck pocket, or what starts outside, goes through the side. */
 import { isCavity } from '../../facts/cuts.ts';
+import type { Use } from '../../facts/facts.ts';
+import { contains } from '../../geometry/nearness.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Thin } from '../thin.ts';
@@ -31,9 +33,15 @@ export default check;
 /** What is off the body altogether is another check's. */
 function opensAtSide({ subject: { spec }, facts }: Bench, { cut, other, wood }: Thin): boolean {
   if (other !== 'side') return false;
-  if (cut.kind === 'channel') return true;
+  if (cut.kind === 'channel') return look(facts, (use) => startsOutside(use, cut.id)) ?? true;
   const neck = isCavity(cut) && look(facts, (use) => use(spec.cavities![cut.id]!.purpose)) === 'neck';
   return neck || wood.value <= 0;
+}
+
+/** A bore is drilled in from the edge, and runs out there. */
+function startsOutside(use: Use, id: string): boolean {
+  const own = use.fact(`channel.${id}.void`);
+  return own.kind === 'tube' && !contains(use.fact('outline.polygon'), own.from.xMm, own.from.yMm);
 }
 
 function fault(

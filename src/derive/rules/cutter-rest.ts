@@ -5,7 +5,6 @@ import { hole } from '../../facts/leaf.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { cutterRest, REST_CHORD_MM } from '../../geometry/cutter-rest.ts';
-import type { Quantity } from '../../units/quantity.ts';
 import { toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -22,12 +21,11 @@ export interface Rest {
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
     [id: `cavity.${string}.rest`]: Rest;
-    [id: `cavity.${string}.rest-area`]: Quantity<'area'>;
   }
 }
 
 const rule: Rule = (subject) =>
-  namesOf(subject.spec.cavities).flatMap((id) => [
+  namesOf(subject.spec.cavities).map((id) =>
     derivation({
       id: `cavity.${id}.rest`,
       label: `cavity ${id}: what its cutter leaves`,
@@ -35,17 +33,7 @@ const rule: Rule = (subject) =>
       source: byDefinition,
       value: (use) => restOf(subject, use, id),
     }),
-    derivation({
-      id: `cavity.${id}.rest-area`,
-      label: `cavity ${id}: area its cutter leaves`,
-      formula: 'as what its cutter leaves',
-      source: byDefinition,
-      value: (use) => {
-        const { areaMm2 } = use.fact(`cavity.${id}.rest`);
-        return { kind: 'area', value: areaMm2 / 1e6, unit: 'mm²', decimals: 1 };
-      },
-    }),
-  ]);
+  );
 export default rule;
 
 /** A smaller gap is none, mm. */

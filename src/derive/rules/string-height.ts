@@ -9,7 +9,7 @@ import type { Subject } from '../../facts/subject.ts';
 import { bounds } from '../../geometry/measure.ts';
 import { depthOn } from '../../geometry/solid/face.ts';
 import { floorAt } from '../../geometry/solid/solid.ts';
-import { add, withCauses } from '../../units/arithmetic.ts';
+import { add, scaledCauses, withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
@@ -59,8 +59,5 @@ function pocketCauses(subject: Subject, use: Use, name: string): readonly Cause[
   const { minY, maxY } = bounds(drawn.polygon)!;
   const beyond = minY / (maxY - minY);
   const own = falls ? (use(falls).causes ?? []) : [];
-  return [
-    ...upright.map((cause) => ({ ...cause, sensitivity: -cause.sensitivity })),
-    ...own.map((cause) => ({ ...cause, sensitivity: cause.sensitivity * beyond })),
-  ];
+  return [...scaledCauses(upright, -1), ...scaledCauses(own, beyond)];
 }

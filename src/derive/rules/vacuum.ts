@@ -3,6 +3,7 @@ import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import type { Cut, CutId } from '../../facts/cuts.ts';
 import { cutId, pairsOf } from '../../facts/cuts.ts';
+import type { SetupId } from '../../facts/cutting-order.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -37,7 +38,7 @@ function opening(
   use: Use,
   { a, b, left }: { readonly a: Cut; readonly b: Cut; readonly left: `left.${string}` },
 ): readonly Opening[] {
-  const up = (cut: Cut) => use(setupOf(subject.spec, use(cut.spec.setup) as 'glue-face' | 'back' | 'top').up);
+  const up = (cut: Cut) => use(setupOf(subject.spec, use(cut.spec.setup) as SetupId).up);
   const [by, into] = up(a) === 'top' ? [a, b] : [b, a];
   if (up(by) !== 'top' || up(into) !== 'back') return [];
   const wood = use.fact(left);

@@ -1,12 +1,11 @@
 /** The step that is left where the perimeter is cut from both sides: as much as the two set-ups may lie apart. */
 import { practice } from '../../facts/facts.ts';
-import { row } from '../../facts/row.ts';
 import { withCauses } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { setupOf } from '../surfaces.ts';
+import { placeError, setupOf } from '../surfaces.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -16,20 +15,18 @@ declare module '../../facts/facts.ts' {
   }
 }
 
-const rule: Rule = ({ spec, plant }) => [
+const rule: Rule = (subject) => [
   derivation({
     id: 'perimeter.step',
     label: 'step where both cuts of the perimeter meet',
     formula: 'how far each set-up’s machine may lie off sideways, one against the other',
     source: practice('two cuts from two set-ups do not meet better than both are placed; common practice, no source'),
     value: (use) => {
-      const cutting = (['back', 'top'] as const).filter((id) => setupOf(spec, id).cutters?.perimeter !== undefined);
+      const cutting = (['back', 'top'] as const).filter(
+        (id) => setupOf(subject.spec, id).cutters?.perimeter !== undefined,
+      );
       if (cutting.length < 2) return undefined;
-      const causes = cutting.flatMap((id) => {
-        const error = row(plant.machines, use(setupOf(spec, id).machine), 'plant.machines')['place-error'];
-        const own = error ? (use(error).causes ?? []) : [];
-        return own.map((cause) => ({ ...cause, cause: `${cause.cause}#perimeter.${id}` }));
-      });
+      const causes = cutting.flatMap((id) => placeError(subject, use, id, `perimeter.${id}`));
       return causes.length === 0 ? undefined : withCauses(lengthOfMm(0, 2), causes);
     },
   }),

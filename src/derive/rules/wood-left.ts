@@ -5,7 +5,7 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Void } from '../../geometry/solid/solid.ts';
 import type { Left } from '../../geometry/solid/wood-left.ts';
 import { leftBetween, leftToFace, leftToSide } from '../../geometry/solid/wood-left.ts';
-import { withCauses } from '../../units/arithmetic.ts';
+import { mergedCauses, scaledCauses, withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
 import type { Cut } from '../../facts/cuts.ts';
 import { cutId, cutsOf, meantToMeet, pairsOf } from '../../facts/cuts.ts';
@@ -13,7 +13,7 @@ import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { End } from '../wood.ts';
-import { causesUpright, merged, placeCauses } from '../wood.ts';
+import { causesUpright, placeCauses } from '../wood.ts';
 
 export interface Wood {
   /** `top`, `back`, `side`, or the other cut: `cavity.controls`. */
@@ -68,7 +68,7 @@ function toFace(subject: Subject, use: Use, cut: Cut, face: 'top' | 'back'): Woo
   const [below, above] = face === 'top' ? [end, 'top' as const] : ['back' as const, end];
   const slides = [cut, ...opened.map((one) => one.cut)].flatMap((one) => placeCauses(subject, use, one));
   const upright = causesUpright(subject, use, below, above, found);
-  return woodOf(face, found, merged([...upright, ...weighed(slides, slopeOf(own))]));
+  return woodOf(face, found, mergedCauses([...upright, ...scaledCauses(slides, slopeOf(own))]));
 }
 
 /** What a cut is meant to run into and opens to the face: no wood is to be left there. */
@@ -91,7 +91,7 @@ function slopeOf(cut: Void): number {
 
 function toSide(subject: Subject, use: Use, cut: Cut): Wood {
   const found = leftToSide(use.fact('outline.polygon'), use.fact(`${cutId(cut)}.void`));
-  return woodOf('side', found, merged(placeCauses(subject, use, cut)));
+  return woodOf('side', found, mergedCauses(placeCauses(subject, use, cut)));
 }
 
 function between(subject: Subject, use: Use, a: Cut, b: Cut): Wood | undefined {
@@ -107,11 +107,8 @@ function between(subject: Subject, use: Use, a: Cut, b: Cut): Wood | undefined {
   // Off sideways, a wall is thinner by that; a floor, by as much as its ends slope.
   const sideways =
     found.through === 'floor' ? slopeOf(one) + slopeOf(other) : Math.sqrt(Math.max(0, 1 - found.up ** 2));
-  return woodOf(cutId(b), found, merged([...weighed(upright, found.up), ...weighed(across, sideways)]));
+  return woodOf(cutId(b), found, mergedCauses([...scaledCauses(upright, found.up), ...scaledCauses(across, sideways)]));
 }
-
-const weighed = (causes: readonly Cause[], factor: number): readonly Cause[] =>
-  causes.map((cause) => ({ ...cause, sensitivity: cause.sensitivity * factor }));
 
 /** What of a cut faces the other: the roof of a chamber, to what lies above it. */
 function endOf(use: Use, cut: Cut, other: 'above' | 'below'): End {
