@@ -82,11 +82,18 @@ export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number
       ...(typeof other === 'string'
         ? []
         : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
+      ...meantNote(cut),
       ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
     ],
     hangsOn: [thin.fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
   };
 }
+
+/** What it says it is meant to run into: the name that is missing may be the mistake. */
+const meantNote = ({ spec: { into } }: Cut): Fault['against'] => {
+  const [first] = into ?? [];
+  return first ? [{ at: first.id, text: 'what it is meant to run into' }] : [];
+};
 
 /** Where a cut says what it is meant to meet. */
 export const intoOf = (cut: Cut): readonly string[] => [`${tableOf(cut)}.${cut.id}.into`];

@@ -50,6 +50,7 @@ test('the left hand is the mirror image: the same volume, and the same wood left
   for (const id of ids) {
     const [one, other] = [right!, left!].map((facts) => valueOf(facts, id)?.left.mm);
     if (one === undefined || one === -Infinity) expect(other).toBe(one);
-    else expect(Math.abs(one - other!), id).toBeLessThan(1e-6);
+    // The least under an arch is searched for, in steps down to 0.0005 mm: about that place it changes by far less.
+    else expect(Math.abs(one - other!), id).toBeLessThan(1e-5);
   }
 });

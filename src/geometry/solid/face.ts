@@ -35,7 +35,8 @@ export function heightOn(face: Face, x: number, y: number): Height {
     height = { share: height.share, dropMm: height.dropMm + roundDrop(face.roundMm, d) };
   }
   if (face.ledge && d < face.ledge.widthMm && face.riseMm + face.ledge.depthMm > downBy(face, height)) {
-    height = { share: 0, dropMm: face.ledge.depthMm };
+    // Down from the land; a flat face has no other height than its own.
+    height = { share: face.riseMm === 0 ? 1 : 0, dropMm: face.ledge.depthMm };
   }
   return height;
 }

@@ -1,0 +1,63 @@
+/** The zones of a top follow each other from the edge inward: land, recurve, crown; and the land lies lower than what follows. */
+import { highestPoint, pointsOf } from '../../facts/parts.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'carve-out-of-order',
+  stage: 'spec',
+  severity: 'error',
+  why: 'No cutter path runs backward: the carve comes out as something nobody drew.',
+  mend: 'Give land, recurve and crown further in, one after the other, and the land lower than the crown or face.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'recurve: { at: 26, depth: 0.8 }, crown: { from: 95 }',
+    fails: 'recurve: { at: 26, depth: 0.8 }, crown: { from: 20 }',
+  },
+  run: (bench) => [...zones(bench), ...heights(bench)],
+};
+export default check;
+
+function zones({ subject: { spec }, facts }: Bench): Fault[] {
+  if (look(facts, (use) => use(spec.carve.kind)) !== 'arched') return [];
+  const given = [
+    { name: 'land', leaf: spec.carve.land?.width },
+    { name: 'recurve', leaf: spec.carve.recurve?.at },
+    { name: 'crown', leaf: spec.carve.crown?.from },
+  ];
+  const read = given.flatMap(({ name, leaf }) => {
+    const q = leaf && look(facts, (use) => use(leaf));
+    return q ? [{ name, at: leaf.id, q }] : [];
+  });
+  return read.slice(1).flatMap(({ name, at, q }, i) => {
+    const before = read[i]!;
+    if (q.value > before.q.value) return [];
+    return [
+      {
+        at,
+        what: `The ${name} lies ${say(q, q.value)} from the edge, and the ${before.name} before it reaches to ${say(before.q, before.q.value)}.`,
+        mend: `Give the ${name} further in than ${say(before.q, before.q.value)}.`,
+        against: [{ at: before.at, text: `the ${before.name}` }],
+      },
+    ];
+  });
+}
+
+function heights({ subject: { spec }, facts }: Bench): Fault[] {
+  const high = highestPoint(spec);
+  if (high === 'land' || !pointsOf(spec, 'machined').includes('land')) return [];
+  const seen = look(facts, (use) => ({
+    land: use.fact('thickness.body.machined.land'),
+    high: use.fact(`thickness.body.machined.${high}`),
+  }));
+  if (!seen || seen.land.value < seen.high.value) return [];
+  return [
+    {
+      at: 'thickness.body.machined.land',
+      what: `The machined body is ${say(seen.land, seen.land.value)} at the land and ${say(seen.high, seen.high.value)} at the ${high}: the edge would stand higher than the middle.`,
+      mend: `Give the land less than ${say(seen.high, seen.high.value)}.`,
+      against: [{ at: `thickness.body.machined.${high}`, text: `the ${high}` }],
+    },
+  ];
+}
