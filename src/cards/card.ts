@@ -89,7 +89,18 @@ export interface Table {
 
 /** What a line in a drawing is, whatever it looks like in print. */
 export type LineKind =
-  'outline' | 'saw-line' | 'centre' | 'hidden' | 'cut' | 'seam' | 'board' | 'glue' | 'cover' | 'relief' | 'contour';
+  | 'outline'
+  | 'saw-line'
+  | 'centre'
+  | 'hidden'
+  | 'cut'
+  | 'seam'
+  | 'board'
+  | 'glue'
+  | 'cover'
+  | 'relief'
+  | 'contour'
+  | 'leader';
 
 /** What an area is. `left-thinnest` … `left-thick`: steps of how much wood is left, the thinnest first; `nothing`: none. */
 export type Hatch =

@@ -48,8 +48,8 @@ function thinnestMark(desk: Desk): readonly Mark[] {
   const right = x > (minX + maxX) / 2;
   const [from, to] = right ? [x + RING_MM, tenth(maxX + 8)] : [x - RING_MM, tenth(minX - 8)];
   return [
-    { kind: 'circle', line: 'cut', x, y, radius: RING_MM },
-    { kind: 'line', line: 'board', points: [from, y, to, y], closed: false },
+    { kind: 'circle', line: 'leader', x, y, radius: RING_MM },
+    { kind: 'line', line: 'leader', points: [from, y, to, y], closed: false },
     { kind: 'label', x: to, y, text: say('drawing.thinnest'), anchor: right ? 'start' : 'end' },
   ];
 }

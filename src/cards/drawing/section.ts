@@ -32,7 +32,7 @@ export function across(desk: Desk): readonly Drawing[] {
       scale: 2,
       marks: [
         ...wood(desk, line),
-        { kind: 'circle', line: 'cut', x, y: z, radius: 5 },
+        { kind: 'circle', line: 'leader', x, y: z, radius: 5 },
         { kind: 'label', x, y: z + LABEL_MM, text: say('drawing.thinnest'), anchor: 'middle' },
       ],
     },

@@ -13,14 +13,14 @@ export interface Entry {
   readonly word: string;
 }
 
-/** The kinds a drawing uses, in a fixed order. The outline explains itself. */
+/** The kinds a drawing uses, in a fixed order. Outline and leaders explain themselves. */
 export function usedKinds(marks: readonly Mark[]): { lines: LineKind[]; hatches: Hatch[] } {
   const lines = new Set(marks.flatMap((mark) => ('line' in mark ? [mark.line] : [])));
   const hatches = new Set(
     marks.flatMap((mark) => (mark.kind === 'area' || mark.kind === 'region' ? [mark.hatch] : [])),
   );
   return {
-    lines: LINE_KINDS.filter((kind) => lines.has(kind) && kind !== 'outline'),
+    lines: LINE_KINDS.filter((kind) => lines.has(kind) && kind !== 'outline' && kind !== 'leader'),
     hatches: HATCHES.filter((hatch) => hatches.has(hatch)),
   };
 }

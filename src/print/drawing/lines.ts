@@ -21,6 +21,8 @@ export const LINE_TYPES: Readonly<Record<LineKind, LineType>> = {
   seam: { width: 0.35, dashes: [5, 1.2, 1.6, 1.2, 1.6, 1.2] },
   'saw-line': { width: 0.6, dashes: [6, 1.3, 0.8, 1.3, 0.8, 1.3] },
   glue: { width: 0.7, dashes: [0.8, 1.2] },
+  // Points at something; needs no word of its own.
+  leader: { width: 0.35, dashes: [] },
   contour: { width: 0.25, dashes: [4, 0.8] },
   relief: { width: 0.5, dashes: [3, 1, 0.6, 1] },
   cover: { width: 0.25, dashes: [0.6, 0.9] },
