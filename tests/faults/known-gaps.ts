@@ -488,13 +488,19 @@ export const knownGaps: readonly Gap[] = [
       'sample/moved up by ten tolerances/lines.arched.cap.planed.over',
       'sample/other unit of length/lines.arched.back.planed.over',
       'sample/other unit of length/lines.arched.cap.planed.over',
-      'sample/removed, optional/base/bolt-on.yaml:holes.tooling-hole-a',
-      'sample/removed, optional/base/bolt-on.yaml:holes.tooling-hole-b',
       'sample/removed, optional/setups.back.faces',
       'sample/wrong set-up or surface/setups.top.rests-on/blank-back',
       'sample/× 10/lines.arched.back.planed.over',
       'sample/× 10/lines.arched.cap.planed.over',
       'sample/÷ 10/stages.back.sized',
+    ],
+  },
+  {
+    reason: 'A hole that is gone is said where something still names it: what the file no longer holds has no line.',
+    ids: [
+      'holm/removed, optional/base/bolt-on.yaml:holes.tooling-hole-b',
+      'sample/removed, optional/base/bolt-on.yaml:holes.tooling-hole-a',
+      'sample/removed, optional/base/bolt-on.yaml:holes.tooling-hole-b',
     ],
   },
   {
