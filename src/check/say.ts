@@ -34,3 +34,6 @@ export const sayPoint = ({ x, y }: { x: number; y: number }, hand: Hand): string
 
 /** A piece of text as a sentence: a capital in front, a full stop behind. */
 export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+/** A share as people read it: `8.5 %`. */
+export const sayShare = (share: number, decimals = 1): string => withUnit(formatNumber(share, '%', decimals), '%');

@@ -36,7 +36,9 @@ export function withCauses<K extends Kind>(q: Quantity<K>, causes: readonly Caus
   const { low: _low, high: _high, causes: _causes, ...rest } = q;
   if (causes.length === 0) return rest;
   const spread = worstCase(causes);
-  return { ...rest, low: q.value + spread.minus, high: q.value + spread.plus, causes };
+  // A share of a length, times a deviation, may end a hair beside the whole nanometre it is.
+  const whole = q.kind === 'length' ? Math.round : (x: number) => x;
+  return { ...rest, low: whole(q.value + spread.minus), high: whole(q.value + spread.plus), causes };
 }
 
 /** Without its limits: the nominal alone. */

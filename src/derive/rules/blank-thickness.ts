@@ -20,16 +20,20 @@ const rule: Rule = ({ spec, plant }) => {
     derivation({
       id: 'thickness.blank',
       label: slab ? 'blank: the slab as sized' : 'blank: cap, glue line and back',
-      formula: slab ? 'slab sized' : 'cap sized + glue line + back sized; limits are the worst case',
+      formula: slab
+        ? 'slab sized; limits with the drift of its moisture'
+        : 'cap sized + glue line + back sized; limits are the worst case, with the drift of their moisture',
       source: practice('tolerance chain, worst case: textbook stack'),
       value: (use) => {
-        if (slab) return use.fact('thickness.part.slab.sized');
+        if (slab) return add(use.fact('thickness.part.slab.sized'), use.fact('movement.slab.drift'));
         const name = use(spec.line);
         const line = row(plant.lines, name, 'plant.lines');
         return add(
           use.fact('thickness.part.cap.sized'),
           use(wanted(line['glue-line'], `plant.lines.${name}.glue-line`)),
           use.fact('thickness.part.back.sized'),
+          use.fact('movement.cap.drift'),
+          use.fact('movement.back.drift'),
         );
       },
     }),
