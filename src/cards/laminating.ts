@@ -20,6 +20,12 @@ export function laminating({ subject: { spec, plant }, use, name }: Desk) {
     get after() {
       return need(glue['machining-after'], 'machining-after');
     },
+    get 'last-grit'() {
+      return need(glue['last-grit'], 'last-grit');
+    },
+    get 'fresh-for'() {
+      return need(glue['fresh-for'], 'fresh-for');
+    },
     get pressure() {
       return need(glue['joint-pressure'], 'joint-pressure');
     },

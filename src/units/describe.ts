@@ -17,6 +17,8 @@ const NAMES: Readonly<Record<Kind, string>> = {
   'timber-volume': 'a volume of timber',
   volume: 'a volume',
   density: 'a density',
+  power: 'a power',
+  'power-density': 'a power on an area',
   count: 'a plain number',
 };
 

@@ -22,6 +22,8 @@ export type Kind =
   | 'timber-volume'
   | 'volume'
   | 'density'
+  | 'power'
+  | 'power-density'
   | 'count';
 
 /** Base unit of each kind: the unit `value`, `low` and `high` of a quantity are held in. */
@@ -42,6 +44,8 @@ export const BASE = {
   'timber-volume': 'm³',
   volume: 'm³',
   density: 'kg/m³',
+  power: 'W',
+  'power-density': 'W/m²',
   count: '1',
 } as const satisfies Record<Kind, string>;
 

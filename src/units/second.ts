@@ -44,6 +44,8 @@ const SECOND: Readonly<Record<string, string>> = {
   'in³': 'cm³',
   'kg/m³': 'lb/ft³',
   'lb/ft³': 'kg/m³',
+  'W/cm²': 'W/in²',
+  'W/in²': 'W/cm²',
 };
 
 /** 'any' for units both systems share (deg, %, rpm, times, counts). */

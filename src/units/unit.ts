@@ -122,6 +122,13 @@ const AREAS_AND_VOLUMES = [
   unit(['density', 'inch', 'lb/ft³', 'lb/ft³'], [LB_KG, 0.028316846592, 0], ['lb/ft3', 'lb/ft^3', 'lb/cu ft']),
 ];
 
+const POWERS = [
+  unit(['power', 'any', 'W', 'W'], [1, 1, 0], []),
+  unit(['power', 'any', 'kW', 'kW'], [1000, 1, 0], []),
+  unit(['power-density', 'metric', 'W/cm²', 'W/cm²'], [1e4, 1, 0], ['W/cm2', 'W/cm^2']),
+  unit(['power-density', 'inch', 'W/in²', 'W/in²'], [1, IN2_M2, 0], ['W/in2', 'W/in^2']),
+];
+
 /** Every unit, kinds together, the everyday one of a kind not necessarily first. */
 export const UNITS: readonly Unit[] = [
   ...LENGTHS,
@@ -130,6 +137,7 @@ export const UNITS: readonly Unit[] = [
   ...TEMPERATURES,
   ...RATES,
   ...AREAS_AND_VOLUMES,
+  ...POWERS,
   unit(['count', 'any', '', ''], [1, 1, 0], []),
 ];
 

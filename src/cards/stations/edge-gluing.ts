@@ -1,6 +1,7 @@
 /** Edge gluing under a radio-frequency field. */
+import type { Part } from '../../facts/parts.ts';
 import { row, wanted } from '../../facts/row.ts';
-import { byEye, cautions, key, partName } from '../common.ts';
+import { byEye, cautions, key, one, partName } from '../common.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -10,43 +11,50 @@ const station: Station = {
   card: (desk) => {
     const glue = adhesive(desk);
     const parts = glued(desk);
-    const [first] = parts;
+    const first = parts[0]!;
     return {
       keyNumbers: [
-        key(say('edge-gluing.key.stops'), desk.figure(`edge.${first!}.stops`)),
-        key(say('edge-gluing.key.pulses'), desk.figure(glue.pulses)),
-        key(say('edge-gluing.key.pulse'), desk.figure(glue.pulse)),
+        ...parts.map((part) => key(say('edge-gluing.key.air', { part: partName(part) }), air(desk, part))),
         ...parts.map((part) =>
-          key(
-            say('edge-gluing.key.glue', { part: partName(part) }),
-            desk.figure(`edge.${part}.glue`, { single: true }),
-          ),
+          key(say('edge-gluing.key.pulses', { part: partName(part) }), {
+            kind: 'series',
+            items: [say('edge-gluing.pulses', pulses(desk, part))],
+          }),
         ),
         key(say('edge-gluing.key.rest'), desk.figure(glue.rest)),
       ],
       steps: [
         say('edge-gluing.step.pair'),
-        say('edge-gluing.step.spread'),
-        say('edge-gluing.step.clamp'),
+        ...parts.map((part) =>
+          say('edge-gluing.step.spread', {
+            part: partName(part),
+            glue: desk.figure(`edge.${part}.glue`, { single: true }),
+          }),
+        ),
+        ...parts.map((part) => say('edge-gluing.step.clamp', { part: partName(part), air: air(desk, part) })),
         say('edge-gluing.step.wipe'),
-        say('edge-gluing.step.field', {
-          pulses: desk.figure(glue.pulses),
-          pulse: desk.figure(glue.pulse),
-          faces: desk.figure(glue.faces),
-        }),
+        ...parts.map((part) => say('edge-gluing.step.field', { part: partName(part), ...pulses(desk, part) })),
         say('edge-gluing.step.stops', {
-          stops: desk.figure(`edge.${first!}.stops`),
+          stops: desk.figure(`edge.${first}.stops`),
           apart: desk.figure(glue.stop),
         }),
-        say('edge-gluing.step.hold'),
+        say('edge-gluing.step.hold', { hold: desk.figure(glue.hold) }),
         say('edge-gluing.step.rest', { rest: desk.figure(glue.rest) }),
       ],
       tools: [
         { role: say('tool.machine'), name: desk.machine() },
         { role: say('tool.adhesive'), name: glue.title },
         { role: say('tool.time'), name: desk.gauge('time').name },
+        { role: say('tool.pressure'), name: desk.gauge('pressure').name },
       ],
       checks: [
+        ...parts.map((part) => ({
+          what: say('edge-gluing.check.air', { part: partName(part) }),
+          limits: air(desk, part),
+          gauge: desk.gauge('pressure').name,
+          often: say('common.every-piece'),
+          boxes: [one],
+        })),
         byEye(desk, say('edge-gluing.check.squeeze-out')),
         byEye(desk, say('edge-gluing.check.flush')),
         byEye(desk, say('edge-gluing.check.time'), desk.gauge('time').name),
@@ -57,19 +65,15 @@ const station: Station = {
       tables: [
         {
           title: say('edge-gluing.table'),
-          columns: [
-            say('column.part'),
-            say('column.seams'),
-            say('column.stops'),
-            say('column.field'),
-            say('column.glue'),
-          ],
+          columns: ['part', 'seams', 'stops', 'field', 'glue', 'clamp-force', 'power'].map((id) => say(`column.${id}`)),
           rows: parts.map((part) => [
             partName(part),
             desk.figure(`edge.${part}.seams`),
             desk.figure(`edge.${part}.stops`),
             desk.figure(`edge.${part}.field`),
             desk.figure(`edge.${part}.glue`, { single: true }),
+            desk.figure(`edge.${part}.clamp-force`, { decimals: 1 }),
+            desk.figure(`edge.${part}.power`, { decimals: 1, single: true }),
           ]),
         },
       ],
@@ -77,16 +81,33 @@ const station: Station = {
     };
   },
   sheet: {
-    columns: ['sheet-column.stops', 'sheet-column.pulses', 'sheet-column.rest'],
+    columns: ['sheet-column.stops', 'sheet-column.air', 'sheet-column.pulses', 'sheet-column.rest'],
     cells: (desk) => {
-      const part = glued(desk)[0]!;
-      return [desk.figure(`edge.${part}.stops`), desk.figure(adhesive(desk).pulses), desk.figure(adhesive(desk).rest)];
+      const parts = glued(desk);
+      const each = (value: (part: Part) => ReturnType<typeof air> | ReturnType<typeof say>) => ({
+        kind: 'series' as const,
+        items: parts.map((part) => say('sheet-cell.part-value', { part: partName(part), value: value(part) })),
+      });
+      return [
+        desk.figure(`edge.${parts[0]!}.stops`),
+        each((part) => air(desk, part)),
+        each((part) => say('edge-gluing.pulses', pulses(desk, part))),
+        desk.figure(adhesive(desk).rest),
+      ];
     },
   },
 };
 export default station;
 
 const glued = (desk: Desk) => desk.route.parts.filter((part) => (desk.route.pieces[part] ?? 1) > 1);
+
+const air = (desk: Desk, part: Part) => desk.limits(`edge.${part}.clamp-gauge`, 'pressure');
+
+const pulses = (desk: Desk, part: Part) => ({
+  pulses: desk.figure(`edge.${part}.pulses-a-face`),
+  pulse: desk.figure(`edge.${part}.pulse`),
+  faces: desk.figure(`edge.${part}.faces`),
+});
 
 function adhesive({ subject: { spec, plant }, use, name }: Desk) {
   const line = use(spec.line);
@@ -95,10 +116,8 @@ function adhesive({ subject: { spec, plant }, use, name }: Desk) {
   const need = <T>(leaf: T | undefined, key: string): T => wanted(leaf, `plant.adhesives.${id}.${key}`);
   return {
     title: name(glue.title),
-    pulse: need(glue.pulse, 'pulse'),
-    pulses: need(glue.pulses, 'pulses'),
-    faces: need(glue.faces, 'faces'),
     stop: need(glue.stop, 'stop'),
+    hold: need(glue.hold, 'hold'),
     rest: need(glue.rest, 'rest'),
   };
 }

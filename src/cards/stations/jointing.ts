@@ -1,5 +1,6 @@
 /** Bookmatch and joint: halves opened like a book, boards put edge to edge, edges jointed. */
-import { capOf } from '../../facts/parts.ts';
+import { boardOf, capOf } from '../../facts/parts.ts';
+import { row } from '../../facts/row.ts';
 import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
@@ -25,6 +26,9 @@ const station: Station = {
         .concat(key(say('jointing.key.length'), desk.figure('blank.length', { decimals: 0, least: true }))),
       steps: [
         say('jointing.step.order'),
+        ...resawn(desk).map(({ part, into, saw, leaf }) =>
+          say('jointing.step.resaw', { part: partName(part), into, saw, leaf }),
+        ),
         ...(book ? [say('jointing.step.open'), say('jointing.step.pair-id')] : []),
         ...(slip ? [say('jointing.step.slip'), say('jointing.step.pair-id')] : []),
         ...(parts.some((part) => part !== 'cap') ? [say('jointing.step.boards')] : []),
@@ -34,6 +38,7 @@ const station: Station = {
       ],
       tools: [
         { role: say('tool.machine'), name: desk.machine() },
+        ...resawn(desk).map(({ saw }) => ({ role: say('tool.resaw'), name: saw })),
         { role: say('tool.straightedge'), name: desk.gauge('straightedge').name },
         { role: say('tool.width'), name: desk.gauge('width').name },
       ],
@@ -52,7 +57,14 @@ const station: Station = {
         ...(book ? [byEye(desk, say('jointing.check.figure'))] : []),
       ],
       whenOut: [say('jointing.out.gap'), say('jointing.out.narrow')],
-      cautions: cautions(desk, 'rotating', 'feed', 'lockout', 'stopped'),
+      cautions: cautions(
+        desk,
+        'rotating',
+        ...(resawn(desk).length > 0 ? (['blade'] as const) : []),
+        'feed',
+        'lockout',
+        'stopped',
+      ),
       drawings: [
         plan(desk, {
           caption: say(book ? 'caption.bookmatch' : 'caption.boards'),
@@ -91,3 +103,20 @@ const station: Station = {
 export default station;
 
 const jointed = (desk: Desk) => desk.route.parts.filter((part) => (desk.route.pieces[part] ?? 1) > 1);
+
+/** Parts whose boards are sawn into leaves first, and how thick a leaf must come out. */
+function resawn(desk: Desk) {
+  const { spec, plant } = desk.subject;
+  return desk.route.parts.flatMap((part) => {
+    const { resawn: cut } = row(plant.stock, desk.use(boardOf(spec, part).stock), 'plant.stock');
+    if (!cut) return [];
+    return [
+      {
+        part,
+        into: desk.figure(cut.into),
+        saw: desk.name(row(plant.machines, desk.use(cut.saw), 'plant.machines').title),
+        leaf: desk.figure(`stock.${part}.needed`, { decimals: 1, least: true }),
+      },
+    ];
+  });
+}

@@ -57,6 +57,18 @@ const station: Station = {
             desk.figure(`blank.${part}.bought`, { single: true }),
           ]),
         },
+        {
+          title: say('picking.stock'),
+          columns: ['part', 'stock', 'boards', 'needed', 'standard', 'surfaced'].map((id) => say(`column.${id}`)),
+          rows: parts.map((part) => [
+            partName(part),
+            desk.name(row(plant.stock, desk.use(boardOf(spec, part).stock), 'plant.stock').title),
+            desk.figure(`stock.${part}.boards`),
+            desk.figure(`stock.${part}.board`, { decimals: 1, least: true }),
+            desk.figure(`stock.${part}.rough`, { single: true }),
+            desk.figure(`stock.${part}.surfaced`, { single: true }),
+          ]),
+        },
       ],
       signOff: [],
     };

@@ -1,5 +1,6 @@
 /** Planing: a light cut off each face so that both clean up. */
 import { byEye, cautions, key, partName, thickOrThin, partChecks } from '../common.ts';
+import { machineNumber } from '../../facts/station-machine.ts';
 import { plan } from '../drawing/plan.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
@@ -26,7 +27,9 @@ const station: Station = {
             passes: desk.figure(`planing.${part}.passes`),
           }),
         ),
-        say('planing.step.feed'),
+        say('planing.step.feed', {
+          least: desk.figure(machineNumber(desk.subject.plant, desk.use, 'planing', 'least-feed')),
+        }),
         say('planing.step.measure'),
         say('planing.step.order'),
       ],
@@ -55,6 +58,21 @@ const station: Station = {
             desk.limits(`removal.part.${part}.planed`, 'thickness'),
             desk.figure(`planing.${part}.cut`, { decimals: 2 }),
           ]),
+        },
+        {
+          title: say('planing.marks'),
+          columns: ['knife-pitch', 'knife-depth', 'least-feed', 'least-thickness', 'widest'].map((id) =>
+            say(`column.${id}`),
+          ),
+          rows: [
+            [
+              desk.figure('planing.knife-pitch', { decimals: 2 }),
+              desk.figure('planing.knife-depth', { decimals: 3 }),
+              ...(['least-feed', 'least-thickness', 'widest'] as const).map((key) =>
+                desk.figure(machineNumber(desk.subject.plant, desk.use, 'planing', key)),
+              ),
+            ],
+          ],
         },
       ],
       signOff: [],

@@ -1,5 +1,7 @@
 /** Location holes through a jig, then the first saw cut, which leaves room. */
+import { capOf } from '../../facts/parts.ts';
 import { namesOf, row } from '../../facts/row.ts';
+import type { Check } from '../card.ts';
 import { byEye, cautions, key, reliefSteps } from '../common.ts';
 import { patternId, plan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
@@ -42,6 +44,7 @@ const station: Station = {
       ],
       checks: [
         byEye(desk, say('rough-sawing.check.pattern'), say('common.go-pin')),
+        ...seamCheck(desk),
         byEye(desk, say('rough-sawing.check.line'), desk.gauge('line').name),
         byEye(desk, say('rough-sawing.check.number')),
       ],
@@ -108,4 +111,12 @@ export default station;
 function patternHoles(desk: Desk) {
   const { holes } = row(desk.subject.plant.patterns, patternId(desk) ?? '', 'plant.patterns');
   return namesOf(holes).map((id) => ({ id, hole: holes[id]! }));
+}
+
+/** The seam of a matched cap becomes the centreline: at both ends it lies on it. */
+function seamCheck(desk: Desk): readonly Check[] {
+  const { spec, plant } = desk.subject;
+  if (!desk.route.parts.includes('cap') || desk.use(capOf(spec).match) === 'none') return [];
+  const within = row(plant.lines, desk.use(spec.line), 'plant.lines')['seam-off'];
+  return within ? [byEye(desk, say('rough-sawing.check.seam', { within: desk.figure(within) }))] : [];
 }

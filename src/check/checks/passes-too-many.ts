@@ -13,8 +13,8 @@ const check: Check = {
   mend: 'Pick thinner stock, or let the stage before take more.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'cut-per-pass: 0.3, least-feed: 300',
-    fails: 'cut-per-pass: 0.3, most-passes: 2, least-feed: 300',
+    passes: 'widest: 650,',
+    fails: 'widest: 650, most-passes: 2,',
   },
   run: (bench) =>
     partsOf(bench.subject.spec).flatMap((part) => [...fault(bench, 'planing', part), ...fault(bench, 'sizing', part)]),

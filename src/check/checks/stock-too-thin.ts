@@ -14,8 +14,8 @@ const check: Check = {
   mend: 'Pick thicker stock, or give the part less to lose.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'rough: 1-1/2 in, least-thickness: 1-1/2 in',
-    fails: 'rough: 1-1/2 in, least-thickness: 36.5',
+    passes: 'species: red-alder, rough: 1-1/2 in, least-thickness: 1-1/2 in',
+    fails: 'species: red-alder, rough: 1-1/2 in, least-thickness: 36.5',
   },
   run: (bench) => partsOf(bench.subject.spec).flatMap((part) => fault(bench, part)),
 };
@@ -26,21 +26,24 @@ function fault({ subject: { spec, plant }, facts }: Bench, part: Part): Fault[] 
     const stock = row(plant.stock, use(boardOf(spec, part).stock), 'plant.stock');
     return {
       rowId: stock['least-thickness'].id,
-      least: use(stock['least-thickness']),
+      resawn: stock.resawn !== undefined,
+      least: use.fact(`stock.${part}.delivered`),
+      needed: use.fact(`stock.${part}.needed`),
+      board: use.fact(`stock.${part}.board`),
       planed: use.fact(`thickness.part.${part}.planed`),
       removal: use.fact(`least-removal.part.${part}.planed`),
     };
   });
   if (!seen) return [];
-  const { rowId, least, planed, removal } = seen;
+  const { rowId, resawn, least, needed, board, planed, removal } = seen;
+  if (least.value >= needed.value) return [];
   const thickest = planed.high ?? planed.value;
-  const needed = thickest + removal.value;
-  if (least.value >= needed) return [];
+  const arrives = resawn ? 'its leaves come out at' : 'this one is delivered down to';
   return [
     {
       at: `timber.${part}.stock`,
-      what: `The ${part} needs ${say(planed, needed)} of rough board (${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up), and this one is delivered down to ${say(planed, least.value)}.`,
-      mend: `Name stock of at least ${say(planed, needed)}.`,
+      what: `The ${part} needs ${say(planed, needed.value)} of rough board (${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up), and ${arrives} ${say(planed, least.value)}.`,
+      mend: `Name stock of at least ${say(planed, board.value)}.`,
       against: [
         { at: rowId, text: 'the thinnest delivered' },
         { at: `thickness.part.${part}.planed`, text: 'what the planed thickness follows from' },

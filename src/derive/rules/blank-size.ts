@@ -106,12 +106,12 @@ function timber({ spec, plant }: Subject, part: Part) {
     derivation({
       id: `blank.${part}.timber`,
       label: `${part}: timber in its pieces, by board measure`,
-      formula: 'pieces × nominal rough thickness × width × length; stock under 1 in counts as 1 in',
+      formula: 'boards × nominal rough thickness × width × length; stock under 1 in counts as 1 in',
       source: publishedIn('board foot = 144 in³ of nominal rough size, NHLA practice as quoted by trade pages'),
       value: (use) => {
         const stock = row(plant.stock, use(boardOf(spec, part).stock), 'plant.stock');
         const roughNm = use(stock.rough).value;
-        const { value: pieces } = use.fact(`blank.${part}.pieces`);
+        const { value: pieces } = use.fact(`stock.${part}.boards`);
         const widthNm = use.fact(`blank.${part}.piece-width`).value;
         return boardMeasure({ pieces, roughNm, widthNm, lengthNm: use.fact('blank.length').value });
       },

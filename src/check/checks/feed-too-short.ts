@@ -1,0 +1,26 @@
+/** No piece is shorter than its machine feeds safely. */
+import type { Check } from '../check.ts';
+import { feedFaults } from '../feeds.ts';
+
+const check: Check = {
+  id: 'feed-too-short',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A piece shorter than the gap between the rollers stops in the machine, tips into the cutter head or is thrown back.',
+  mend: 'Plane and sand it longer and cut it to length after, or use a carrier the plant allows.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'kind: jointer, cut-per-pass: 0.8, least-feed: 300',
+    fails: 'kind: jointer, cut-per-pass: 0.8, least-feed: 640',
+  },
+  run: (bench) =>
+    feedFaults(bench, {
+      limit: 'least-feed',
+      of: ({ length }) => length,
+      passes: (piece, least) => piece >= least,
+      what: (part, piece, machine, least) =>
+        `The pieces of the ${part} are ${piece} long; the ${machine} feeds none shorter than ${least}.`,
+      mend: 'Leave the blank longer at both ends (blank-over of the line), or use a machine that feeds it.',
+    }),
+};
+export default check;

@@ -1,0 +1,26 @@
+/** No piece is thinner than its machine feeds. */
+import type { Check } from '../check.ts';
+import { feedFaults } from '../feeds.ts';
+
+const check: Check = {
+  id: 'feed-too-thin',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Wood thinner than the machine holds down flutters, shatters under the knives or wraps round the roller.',
+  mend: 'Take a machine that holds it, or a carrier the plant allows.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'least-thickness: 4,',
+    fails: 'least-thickness: 17,',
+  },
+  run: (bench) =>
+    feedFaults(bench, {
+      limit: 'least-thickness',
+      of: ({ thickness }) => thickness,
+      passes: (piece, least) => piece >= least,
+      what: (part, piece, machine, least) =>
+        `The ${part} leaves the ${machine} at ${piece} when thinnest; it feeds nothing thinner than ${least}.`,
+      mend: 'Leave the part thicker here, or use a machine or a carrier that holds it.',
+    }),
+};
+export default check;

@@ -1,0 +1,32 @@
+/** A cap is matched of two halves. */
+import { capOf, partsOf } from '../../facts/parts.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+
+const check: Check = {
+  id: 'match-without-pair',
+  stage: 'spec',
+  severity: 'error',
+  why: 'A book opens into two leaves: with another number of pieces the seam does not lie on the centreline and the figure does not mirror.',
+  mend: 'Make it two halves, or say that they are not matched.',
+  example: { file: 'models/tarn.yaml', passes: 'halves: 2, match: book', fails: 'halves: 3, match: book' },
+  run: ({ subject: { spec }, facts }) => {
+    if (!partsOf(spec).includes('cap')) return [];
+    const seen = look(facts, (use) => ({
+      halves: use(capOf(spec).halves).value,
+      match: use(capOf(spec).match),
+      at: capOf(spec).halves.id,
+      other: capOf(spec).match.id,
+    }));
+    if (!seen || seen.match === 'none' || seen.halves === 2) return [];
+    return [
+      {
+        at: seen.at,
+        what: `The cap is ${seen.match}-matched, of ${seen.halves === 1 ? 'one piece' : `${seen.halves} pieces`}.`,
+        mend: 'Give it two halves, or "match: none".',
+        against: [{ at: seen.other, text: 'how it is matched' }],
+      },
+    ];
+  },
+};
+export default check;

@@ -1,0 +1,48 @@
+/** The jig puts the seam of a matched cap as near the centreline as the line wants it. */
+import { capOf, partsOf } from '../../facts/parts.ts';
+import { row } from '../../facts/row.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'seam-off-centre',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Under a clear finish a seam beside the centreline is seen from across the room, and every hole is measured from the wrong line.',
+  mend: 'Set the jig against the seam, or use a jig that marks it closer.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'jig-p2-right: { title: Jig P2 right, pattern: p2, hand: right, registers-on: seam',
+    fails: 'jig-p2-right: { title: Jig P2 right, pattern: p2, hand: right, registers-on: edge',
+  },
+  run: ({ subject: { spec, plant }, facts }) => {
+    if (!partsOf(spec).includes('cap')) return [];
+    const seen = look(facts, (use) => {
+      const within = row(plant.lines, use(spec.line), 'plant.lines')['seam-off'];
+      const jig = row(plant.jigs, use(spec.location.jig), 'plant.jigs');
+      const matched = use(capOf(spec).match) !== 'none';
+      return matched && within && jig['registers-on']
+        ? {
+            at: jig['registers-on'].id,
+            on: use(jig['registers-on']),
+            id: within.id,
+            within: use(within),
+            off: use.fact('seam.off'),
+          }
+        : undefined;
+    });
+    if (!seen || seen.off.value <= seen.within.value) return [];
+    const { at, on, id, within, off } = seen;
+    return [
+      {
+        at,
+        what: `Set against the ${on}, this jig may put the seam ${say(off, off.value)} off the centreline; the line wants ${say(within, within.value)} at most.`,
+        mend:
+          on === 'edge' ? 'Use a jig that is set against the seam.' : 'Use a jig whose mark lies closer on the seam.',
+        against: [{ at: id, text: 'how near the line wants it' }],
+      },
+    ];
+  },
+};
+export default check;
