@@ -2,6 +2,7 @@
 import type { Part } from '../../facts/parts.ts';
 import { row, wanted } from '../../facts/row.ts';
 import { byEye, cautions, key, one, partName } from '../common.ts';
+import type { Arg, Series } from '../card.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 
@@ -15,25 +16,23 @@ const station: Station = {
     return {
       keyNumbers: [
         ...parts.map((part) => key(say('edge-gluing.key.air', { part: partName(part) }), air(desk, part))),
-        ...parts.map((part) =>
-          key(say('edge-gluing.key.pulses', { part: partName(part) }), {
-            kind: 'series',
-            items: [say('edge-gluing.pulses', pulses(desk, part))],
-          }),
+        key(
+          say('edge-gluing.key.pulses'),
+          each(parts, (part) => say('edge-gluing.pulses', pulses(desk, part))),
         ),
-        key(say('edge-gluing.key.rest'), desk.figure(glue.rest)),
       ],
       steps: [
         say('edge-gluing.step.pair'),
-        ...parts.map((part) =>
-          say('edge-gluing.step.spread', {
-            part: partName(part),
-            glue: desk.figure(`edge.${part}.glue`, { single: true }),
-          }),
-        ),
-        ...parts.map((part) => say('edge-gluing.step.clamp', { part: partName(part), air: air(desk, part) })),
+        say('edge-gluing.step.spread', {
+          glue: each(parts, (part) => desk.figure(`edge.${part}.glue`, { single: true })),
+        }),
+        say('edge-gluing.step.clamp', { air: each(parts, (part) => air(desk, part)) }),
         say('edge-gluing.step.wipe'),
-        ...parts.map((part) => say('edge-gluing.step.field', { part: partName(part), ...pulses(desk, part) })),
+        say('edge-gluing.step.field', {
+          field: each(parts, (part) =>
+            say('edge-gluing.field', { faces: desk.figure(`edge.${part}.faces`), ...pulses(desk, part) }),
+          ),
+        }),
         say('edge-gluing.step.stops', {
           stops: desk.figure(`edge.${first}.stops`),
           apart: desk.figure(glue.stop),
@@ -84,14 +83,10 @@ const station: Station = {
     columns: ['sheet-column.stops', 'sheet-column.air', 'sheet-column.pulses', 'sheet-column.rest'],
     cells: (desk) => {
       const parts = glued(desk);
-      const each = (value: (part: Part) => ReturnType<typeof air> | ReturnType<typeof say>) => ({
-        kind: 'series' as const,
-        items: parts.map((part) => say('sheet-cell.part-value', { part: partName(part), value: value(part) })),
-      });
       return [
         desk.figure(`edge.${parts[0]!}.stops`),
-        each((part) => air(desk, part)),
-        each((part) => say('edge-gluing.pulses', pulses(desk, part))),
+        each(parts, (part) => air(desk, part)),
+        each(parts, (part) => say('edge-gluing.pulses', pulses(desk, part))),
         desk.figure(adhesive(desk).rest),
       ];
     },
@@ -101,12 +96,17 @@ export default station;
 
 const glued = (desk: Desk) => desk.route.parts.filter((part) => (desk.route.pieces[part] ?? 1) > 1);
 
+/** A value for each part, named by it. */
+const each = (parts: readonly Part[], value: (part: Part) => Arg): Series => ({
+  kind: 'series',
+  items: parts.map((part) => say('sheet-cell.part-value', { part: partName(part), value: value(part) })),
+});
+
 const air = (desk: Desk, part: Part) => desk.limits(`edge.${part}.clamp-gauge`, 'pressure');
 
 const pulses = (desk: Desk, part: Part) => ({
   pulses: desk.figure(`edge.${part}.pulses-a-face`),
   pulse: desk.figure(`edge.${part}.pulse`),
-  faces: desk.figure(`edge.${part}.faces`),
 });
 
 function adhesive({ subject: { spec, plant }, use, name }: Desk) {
