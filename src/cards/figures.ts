@@ -7,6 +7,7 @@ import type { PrintedLimits } from '../units/limits.ts';
 import type { Kind, Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
 import { ceilCount } from '../units/round.ts';
+import { exactDecimals } from '../units/step.ts';
 import { findUnit, unitById } from '../units/unit.ts';
 import { kindName } from '../units/describe.ts';
 import type { Figure, Limits, Name } from './card.ts';
@@ -55,13 +56,22 @@ export interface FigureStyle {
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
-  const decimals = typeof ref === 'string' ? computedDecimals(q, style) : q.decimals;
+  const decimals = typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q);
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
   const unit = secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
   // A mass is read in pounds and whole ounces.
   if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
   return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
+}
+
+/**
+ * A number somebody gave has the decimals it was written with. Beside limits it has what its nominal needs: `12 ±0.5` and
+ * `11.5..12.5` are the same number, and read alike.
+ */
+function givenDecimals(q: Quantity): number {
+  if (q.low === undefined || q.high === undefined) return q.decimals;
+  return exactDecimals(q.value, q.unit) ?? q.decimals;
 }
 
 /** The next reading of that many decimals that is no smaller, in the base unit. */

@@ -1,10 +1,11 @@
 /** Numbers of which the schema says in what range they are meant. */
 import type { Leaf } from '../facts/leaf.ts';
 import { leavesOf } from '../facts/leaves.ts';
+import type { Subject } from '../facts/subject.ts';
 import type { Quantity } from '../units/quantity.ts';
 
-export const plausibles = (tree: unknown): readonly Leaf<Quantity>[] =>
-  leavesOf(tree).filter((leaf) => leaf.asked.plausible !== undefined) as Leaf<Quantity>[];
+export const plausibles = ({ spec, plant }: Subject): readonly Leaf<Quantity>[] =>
+  [...leavesOf(spec), ...leavesOf(plant)].filter((leaf) => leaf.asked.plausible !== undefined) as Leaf<Quantity>[];
 
 /** What it would be with the same digits in the other unit, if that is where it belongs; lengths in nanometres. */
 export function inOtherUnit(

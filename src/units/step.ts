@@ -22,3 +22,7 @@ export function stepDecimal(step: number, unit: Unit): Decimal | undefined {
 export function decimalsOf(step: number, unitId: string): number | undefined {
   return stepDecimal(step, unitById(unitId))?.scale;
 }
+
+/** The fewest decimals that give a base value exactly in a unit; undefined where no short decimal does. */
+export const exactDecimals = (value: number, unitId: string): number | undefined =>
+  exactDecimal(value, unitById(unitId), 0)?.scale;

@@ -101,7 +101,7 @@ describe('the demo catalogue', () => {
           const lastDigit = zero.ok && !shown.text.includes('/') ? Math.abs(zero.quantity.value) : 10_000;
           const where = `${card.key.station}: ${figure.fact} = ${q.value} printed ${shown.text} ${shown.unit}`;
           if (given && shown === figure) expect(off, where).toBe(0);
-          else if (figure.fact.startsWith('blank.') && q.kind === 'length') {
+          else if (/^(blank|stock)\./.test(figure.fact) && q.kind === 'length') {
             // Sizes a piece is cut to are at least: rounded up.
             expect(read.quantity.value, where).toBeGreaterThanOrEqual(q.value);
             expect(off, where).toBeLessThan(lastDigit);

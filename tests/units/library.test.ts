@@ -52,6 +52,10 @@ const PAIRS: readonly (readonly [string, string, string, number])[] = [
   ['cm³', '1 cm3', 'm3', 1e-12],
   ['in³', '1 in3', 'm3', 1e-12],
   ['kg/m³', '1 kg/m3', 'kg/m3', 1e-12],
+  ['W', '1 W', 'W', 1e-12],
+  ['kW', '1 kW', 'W', 1e-12],
+  ['W/cm²', '1 W/cm2', 'W/m2', 1e-12],
+  ['W/in²', '1 W/in2', 'W/m2', 1e-12],
   ['lb/ft³', '1 lb/ft3', 'kg/m3', 1e-12],
 ];
 

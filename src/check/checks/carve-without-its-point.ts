@@ -13,6 +13,7 @@ const check: Check = {
     file: 'models/tarn.yaml',
     passes: 'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }',
     fails: 'carve: { kind: flat }',
+    also: ['cutter-of-wrong-kind'],
   },
   run: ({ subject: { spec }, facts }) => {
     const kind = look(facts, (use) => use(spec.carve.kind));

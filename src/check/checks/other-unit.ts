@@ -13,7 +13,7 @@ const check: Check = {
   why: 'An inch taken for a millimetre is off twenty-five times, and looks like any other number on a card.',
   mend: 'Write the unit after the number.',
   example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 25.354,' },
-  run: ({ subject, facts }) => plausibles(subject.spec).flatMap((leaf) => fault(facts, leaf)),
+  run: ({ subject, facts }) => plausibles(subject).flatMap((leaf) => fault(facts, leaf)),
 };
 export default check;
 
