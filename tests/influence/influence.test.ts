@@ -118,6 +118,7 @@ const LOOKED = Symbol('looked at it');
 
 test('every edge of the graph is live: what is read makes a difference somewhere', { timeout: 7_200_000 }, () => {
   const words = wordsByKind();
+  const known = new Set(deadEdges.flatMap(({ edges }) => edges));
   const seen = new Set<string>();
   const live = new Set<string>();
   const chosen = everything ? subjects : right;
@@ -130,7 +131,8 @@ test('every edge of the graph is live: what is read makes a difference somewhere
       for (const input of new Set(fact.inputs)) {
         const edge = `${general(derivation.id)} ← ${general(input)}`;
         seen.add(edge);
-        if (live.has(edge) || !values.has(input)) continue;
+        // In the short run an edge on the list is taken at its word.
+        if (live.has(edge) || !values.has(input) || (!everything && known.has(edge))) continue;
         const moves = [...others(values.get(input)), ...(words.get(general(input)) ?? [])].some(
           (value) => !same(alone(derivation, values, input, value), fact.state.ok ? fact.state.value : undefined),
         );
@@ -140,10 +142,9 @@ test('every edge of the graph is live: what is read makes a difference somewhere
   }
   const dead = [...seen].filter((edge) => !live.has(edge)).toSorted();
   console.log(`${seen.size} kinds of edges, ${live.size} live`);
-  const known = deadEdges.flatMap(({ edges }) => edges);
   expect({
-    'new dead edges': dead.filter((edge) => !known.includes(edge)),
-    'live after all: take them off dead-edges.ts': everything ? known.filter((edge) => !dead.includes(edge)) : [],
+    'new dead edges': dead.filter((edge) => !known.has(edge)),
+    'live after all: take them off dead-edges.ts': everything ? [...known].filter((edge) => !dead.includes(edge)) : [],
   }).toEqual({ 'new dead edges': [], 'live after all: take them off dead-edges.ts': [] });
 });
 

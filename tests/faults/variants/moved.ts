@@ -13,7 +13,7 @@ const ROOM: readonly (readonly [RegExp, number])[] = [
   [/^stages\.(cap|back|slab)\.sized$/, 0.05],
   [/^stages\.body\./, 0.05],
   [/^cavities\.[\w-]+\.at\.[xy]$/, 0.4],
-  [/^holes\.bridge-[\w-]+\.at\.[xy]$/, 0.3],
+  [/^holes\.bridge-[\w-]+\.at\.[xy]$/, 0.1],
   [/^cavities\.[\w-]+\.(depth|floor)$/, 0.1],
   [/^cavities\.[\w-]+\.shape\.(length|width)$/, 0.5],
   [/^holes\.(bridge|stud|cover)-[\w-]+\.depth$/, 0.5],
