@@ -1,0 +1,62 @@
+/** Neither the gauge nor the force of the press goes above what its plate allows. */
+import { partsOf } from '../../facts/parts.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
+
+const check: Check = {
+  id: 'press-overloaded',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A press above its rated maximum can burst a line or throw its load: no number of a card may ask for it.',
+  mend: 'Put fewer stacks side by side, or press this model on a bigger press.',
+  example: { file: 'models/plant/plant.yaml', passes: 'gauge-most: 14 MPa', fails: 'gauge-most: 11 MPa' },
+  run: ({ subject, facts }) => {
+    if (!partsOf(subject.spec).includes('cap')) return [];
+    const seen = look(facts, (use) => ({
+      stacks: use.fact('press.side-by-side').value,
+      gauge: use.fact('press.stack.gauge'),
+      most: use.fact('press.gauge-most'),
+      force: use.fact('press.stack.force'),
+      capacity: use.fact('press.capacity'),
+    }));
+    if (!seen) return [];
+    const { gauge, most, force, capacity } = seen;
+    const limits: readonly Limit[] = [
+      { at: 'press.gauge-most', of: 'the gauge may show', one: gauge, allowed: most.value },
+      { at: 'press.capacity', of: 'the press is rated for', one: force, allowed: capacity.value },
+    ];
+    // What one stack is too much for is not said of several once more.
+    const first = [...new Set([1, seen.stacks])].map((stacks) => limits.flatMap((limit) => fault(limit, stacks)));
+    return first.find((faults) => faults.length > 0) ?? [];
+  },
+};
+export default check;
+
+interface Limit {
+  readonly at: 'press.gauge-most' | 'press.capacity';
+  readonly of: string;
+  /** With one stack; forces of stacks side by side add, and so does the gauge. */
+  readonly one: Quantity;
+  readonly allowed: number;
+}
+
+function fault({ at, of, one, allowed }: Limit, stacks: number): Fault[] {
+  const ofOne = one.high ?? one.value;
+  if (stacks * ofOne <= allowed) return [];
+  const fewer = Math.floor(allowed / ofOne);
+  const by = stacks === 1 ? 'One stack' : `${stacks} stacks side by side`;
+  return [
+    {
+      at,
+      what: `${by} would take up to ${sayAs(one, stacks * ofOne)}, and ${of} ${sayAs(one, allowed)} at most.`,
+      mend:
+        fewer >= 1
+          ? `Put no more than ${fewer} side by side.`
+          : 'Press this model on a bigger press. Never raise the maximum above the plate of the press.',
+      against: [{ at: 'press.joint-pressure', text: 'the pressure on the joint' }],
+      hangsOn: ['press.stack.force', 'press.side-by-side'],
+    },
+  ];
+}
