@@ -51,41 +51,48 @@ export function loadingSteps(desk: Desk): readonly Line[] {
   const both = loadings(desk).includes('row');
   const press = machineAt(subject, use, 'press');
   const stacks = desk.figure('press.side-by-side');
+  const one = first(gauge(desk, 'stack'));
   return [
     say('press.step.load', {
-      board: desk.figure(press.need('board', (machine) => machine.board)),
+      board: desk.figure(
+        press.need('board', (machine) => machine.board),
+        { single: true },
+      ),
       least: desk.figure('press.layers.least'),
       most: desk.figure('press.stack.layers'),
+      height: desk.figure('press.stack.height', { decimals: 0, single: true }),
+      daylight: desk.figure(
+        press.need('daylight', (machine) => machine.daylight),
+        { single: true },
+      ),
     }),
-    ...(both ? [say('press.step.beside', { stacks, layers: desk.figure('press.row.layers') })] : []),
     say('press.step.centre', {
       x: desk.figure('joint.centre.x', { single: true }),
       y: desk.figure('joint.centre.y', { single: true }),
     }),
-    say('press.step.height', {
-      height: desk.figure('press.stack.height', { decimals: 0 }),
-      daylight: desk.figure(press.need('daylight', (machine) => machine.daylight)),
-    }),
-    ...assembly(desk),
+    ...(both ? [say('press.step.beside', { stacks, layers: desk.figure('press.row.layers') })] : []),
+    assembly(desk),
     both
-      ? say('press.step.gauge-row', { gauge: gauge(desk, 'stack'), row: gauge(desk, 'row'), stacks })
-      : say('press.step.gauge', { gauge: gauge(desk, 'stack') }),
-    say('press.step.verify', { most: desk.figure('press.gauge-most') }),
+      ? say('press.step.gauge-row', { gauge: one, row: first(gauge(desk, 'row')), stacks })
+      : say('press.step.gauge', { gauge: one }),
+    say('press.step.verify', { most: desk.figure('press.gauge-most', { single: true }) }),
   ];
 }
 
+/** Without its second unit, which stands with the key numbers. */
+function first({ second: _second, ...limits }: Limits): Limits {
+  return limits;
+}
+
 /** How old the glue of the first body may be, and how old it gets with a full load. */
-function assembly(desk: Desk): readonly Line[] {
+function assembly(desk: Desk): Line {
   const glue = laminationAdhesive(desk.subject, desk.use);
   const open = desk.figure(glue.need('open-time', (adhesive) => adhesive['open-time']));
   const takes = desk.figure('press.stack.assembly');
   const { 'closed-time': closed } = glue.row;
-  return [
-    say('press.step.open-time', { open, takes }),
-    ...(closed
-      ? [say('press.step.closed-time', { closed: desk.figure(closed), takes: desk.figure('press.stack.closed') })]
-      : []),
-  ];
+  return closed
+    ? say('press.step.closed-time', { open, closed: desk.figure(closed), takes })
+    : say('press.step.open-time', { open, takes });
 }
 
 /** How far out of flat a blank may come out: what facing reckons with. */
@@ -95,7 +102,9 @@ export const flatness = ({ subject: { spec, plant }, use }: Desk) =>
 export function loadTable(desk: Desk): Table {
   return {
     title: say('press.table-load'),
-    columns: ['load', 'bodies', 'force', 'gauge', 'scale', 'height', 'takes'].map((id) => say(`press.column.${id}`)),
+    columns: ['load', 'bodies', 'force', 'gauge', 'scale', 'height', 'takes', 'closed'].map((id) =>
+      say(`press.column.${id}`),
+    ),
     rows: loadings(desk).map((loading) => [
       loading === 'stack'
         ? say('press.load.stack')
@@ -106,6 +115,7 @@ export function loadTable(desk: Desk): Table {
       desk.figure(`press.${loading}.scale`),
       desk.figure(`press.${loading}.height`, { decimals: 0 }),
       desk.figure(`press.${loading}.assembly`),
+      desk.figure(`press.${loading}.closed`),
     ]),
   };
 }

@@ -24,7 +24,6 @@ const station: Station = {
         ...loadingSteps(desk),
         say('press.step.time', { time: desk.figure(glue.press) }),
         say('press.step.unload'),
-        say('press.step.tacks-out'),
         say('press.step.rest', { after: desk.figure(glue.after) }),
       ],
       tools: [
