@@ -137,7 +137,7 @@ export function sourceTable(desk: Desk): Table {
       [
         desk.figure('joint.area'),
         desk.figure('press.joint-pressure'),
-        desk.figure('press.bears', { worst: true }),
+        desk.figure('press.bears'),
         desk.figure(press.need('rams', (machine) => machine.rams)),
         desk.figure(press.need('bore', (machine) => machine.bore)),
         desk.figure('press.ram-area'),

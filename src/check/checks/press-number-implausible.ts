@@ -5,6 +5,7 @@ import { laminationAdhesive, machineAt } from '../../facts/press-row.ts';
 import { partsOf } from '../../facts/parts.ts';
 import { formatNumber, formatQuantity, withUnit } from '../../units/format.ts';
 import type { Quantity } from '../../units/quantity.ts';
+import { systemOf } from '../../units/second.ts';
 import { unitsOf } from '../../units/unit.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
@@ -19,7 +20,7 @@ const check: Check = {
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'joint-pressure: 700 ±50 kPa',
-    fails: 'joint-pressure: 120 ±10 kPa',
+    fails: 'joint-pressure: 350 ±50 kPa',
   },
   run: ({ subject, facts }) => {
     if (!partsOf(subject.spec).includes('cap')) return [];
@@ -36,7 +37,9 @@ function fault(facts: Facts, leaf: Leaf<Quantity>): Fault[] {
   if (!q || (q.value >= low && q.value <= high)) return [];
   const written = (unit: string) => withUnit(formatNumber(q.value, q.unit, q.decimals), unit);
   const base = Number(formatNumber(q.value, q.unit, q.decimals));
-  const meant = unitsOf(q.kind).find((unit) => unit.toBase(base) >= low && unit.toBase(base) <= high);
+  const meant = unitsOf(q.kind).find(
+    (unit) => unit.system !== systemOf(q.unit) && unit.toBase(base) >= low && unit.toBase(base) <= high,
+  );
   return [
     {
       at: leaf.id,

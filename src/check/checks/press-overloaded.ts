@@ -1,4 +1,7 @@
-/** Neither the gauge nor the force of the press goes above what its plate allows. */
+/** Neither the gauge nor the force of the press goes above what its rating plate allows. */
+import type { Use } from '../../facts/facts.ts';
+import { machineAt } from '../../facts/press-row.ts';
+import type { Subject } from '../../facts/subject.ts';
 import { partsOf } from '../../facts/parts.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Check, Fault } from '../check.ts';
@@ -20,11 +23,12 @@ const check: Check = {
       most: use.fact('press.gauge-most'),
       force: use.fact('press.stack.force'),
       capacity: use.fact('press.capacity'),
+      scale: scaleOf(subject, use),
     }));
     if (!seen) return [];
-    const { gauge, most, force, capacity } = seen;
+    const { gauge, most, force, capacity, scale } = seen;
     const limits: readonly Limit[] = [
-      { at: 'press.gauge-most', of: 'the gauge may show', one: gauge, allowed: most.value },
+      { at: scale ?? 'press.gauge-most', of: 'the gauge may show', one: gauge, allowed: most.value },
       { at: 'press.capacity', of: 'the press is rated for', one: force, allowed: capacity.value },
     ];
     // What one stack is too much for is not said of several once more.
@@ -34,8 +38,15 @@ const check: Check = {
 };
 export default check;
 
+/** Where the scale of the gauge ends, if that is less than it is rated for. */
+function scaleOf(subject: Subject, use: Use): string | undefined {
+  const press = machineAt(subject, use, 'press');
+  const full = press.need('gauge-full-scale', (row) => row['gauge-full-scale']);
+  return use(full).value < use(press.need('gauge-most', (row) => row['gauge-most'])).value ? full.id : undefined;
+}
+
 interface Limit {
-  readonly at: 'press.gauge-most' | 'press.capacity';
+  readonly at: string;
   readonly of: string;
   /** With one stack; forces of stacks side by side add, and so does the gauge. */
   readonly one: Quantity;
@@ -54,7 +65,7 @@ function fault({ at, of, one, allowed }: Limit, stacks: number): Fault[] {
       mend:
         fewer >= 1
           ? `Put no more than ${fewer} side by side.`
-          : 'Press this model on a bigger press. Never raise the maximum above the plate of the press.',
+          : 'Press this model on a bigger press. Never raise the maximum above its rating plate.',
       against: [{ at: 'press.joint-pressure', text: 'the pressure on the joint' }],
       hangsOn: ['press.stack.force', 'press.side-by-side'],
     },

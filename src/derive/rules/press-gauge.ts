@@ -51,7 +51,7 @@ const facts: Rule = (subject) => [
   derivation({
     id: 'press.gauge-most',
     label: 'most the gauge of the press may ever show',
-    formula: 'the lesser of what the plate of the press allows and the end of the scale',
+    formula: 'the lesser of what its rating plate allows and the end of the scale',
     source: byDefinition,
     value: (use) => {
       const press = machineAt(subject, use, 'press');
