@@ -14,13 +14,13 @@ import { plausibles } from '../plausible.ts';
 const check: Check = {
   id: 'press-number-implausible',
   stage: 'derived',
-  severity: 'caution',
+  severity: 'error',
   why: 'Pounds taken for kilopascals, or inches for millimetres, are off several times over, and the gauge on the card with them.',
-  mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
+  mend: 'Look at the digits and the unit once more.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'joint-pressure: 700 ±50 kPa',
-    fails: 'joint-pressure: 350 ±50 kPa',
+    fails: 'joint-pressure: 120 ±10 kPa',
   },
   run: ({ subject, facts }) => {
     if (!partsOf(subject.spec).includes('cap')) return [];
@@ -46,7 +46,7 @@ function fault(facts: Facts, leaf: Leaf<Quantity>): Fault[] {
       what: `${formatQuantity(q)} is outside of what a press is made with: ${text}.`,
       mend: meant
         ? `If ${written(meant.id)} is meant, write the unit after the number.`
-        : 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
+        : 'Look at the digits and the unit once more.',
       against: [],
     },
   ];

@@ -67,7 +67,7 @@ function fault({ at, of, one, allowed }: Limit, stacks: number): Fault[] {
           ? `Put no more than ${fewer} side by side.`
           : 'Press this model on a bigger press. Never raise the maximum above its rating plate.',
       against: [{ at: 'press.joint-pressure', text: 'the pressure on the joint' }],
-      hangsOn: ['press.stack.force', 'press.side-by-side'],
+      hangsOn: ['press.stack.gauge', 'press.side-by-side'],
     },
   ];
 }

@@ -44,6 +44,7 @@ function tooHigh(subject: Subject, use: Use): Fault[] {
       what: `One blank with a board under and over it is ${say(blank, height)} high at its thickest, and the press opens ${say(daylight, daylight.low ?? daylight.value)}.`,
       mend: 'Take thinner boards, or a press that opens wider.',
       against: [blankNote],
+      hangsOn: ['press.layers.daylight'],
     },
   ];
 }
@@ -64,7 +65,7 @@ function notReached(subject: Subject, use: Use): Fault[] {
       what: `A full load, ${layers.layers} on each other${layers.loading === 'row' ? ' in each stack' : ''}, is ${say(height, height.low ?? height.value)} high at its thinnest, and the plate comes down to ${say(closed, closed.high ?? closed.value)}: it is not reached.`,
       mend: 'Take thicker boards, or lay a filler on the plate and give the height that is left.',
       against: [blankNote],
-      hangsOn: [`press.${layers.loading}.height`],
+      hangsOn: [`press.${layers.loading}.height`, 'press.layers.least'],
     },
   ];
 }
@@ -92,7 +93,7 @@ function overThePlate(subject: Subject, use: Use): Fault[] {
       what,
       mend,
       against: [{ at: side, text: 'stacks side by side' }],
-      hangsOn: ['press.part.length', 'press.part.width'],
+      hangsOn: ['press.part.length', 'press.part.width', 'press.plate.width'],
     },
   ];
 }
