@@ -27,6 +27,7 @@ const SECOND_STEP: Readonly<Record<string, number>> = {
   thou: 25_400,
   psi: 6_894.757293168361,
   kPa: 1000,
+  lbf: 444.82216152605,
   '°F': 5 / 9,
   '°C': 1,
 };

@@ -2,18 +2,27 @@
 import type { Leaf } from '../facts/leaf.ts';
 import { leavesOf } from '../facts/leaves.ts';
 import type { Subject } from '../facts/subject.ts';
-import type { Quantity } from '../units/quantity.ts';
+import type { Kind, Quantity } from '../units/quantity.ts';
+import { unitById } from '../units/unit.ts';
 
 export const plausibles = ({ spec, plant }: Subject): readonly Leaf<Quantity>[] =>
   [...leavesOf(spec), ...leavesOf(plant)].filter((leaf) => leaf.asked.plausible !== undefined) as Leaf<Quantity>[];
 
-/** What it would be with the same digits in the other unit, if that is where it belongs; lengths in nanometres. */
+/** Units people mix up, by kind. */
+const MIXED_UP: Readonly<Partial<Record<Kind, readonly string[]>>> = {
+  length: ['mm', 'in'],
+  pressure: ['psi', 'kPa', 'bar', 'MPa'],
+};
+
+/** What it would be with the same digits in another unit, if that is where it belongs; in base units. */
 export function inOtherUnit(
   q: Quantity,
   { low, high }: { low: number; high: number },
-): { unit: 'mm' | 'in'; value: number } | undefined {
-  if (q.kind !== 'length' || (q.value >= low && q.value <= high)) return undefined;
-  const unit = q.value < low ? 'in' : 'mm';
-  const value = unit === 'in' ? q.value * 25.4 : q.value / 25.4;
-  return value >= low && value <= high ? { unit, value } : undefined;
+): { unit: string; value: number } | undefined {
+  if (q.value >= low && q.value <= high) return undefined;
+  const digits = unitById(q.unit).fromBase(q.value);
+  return (MIXED_UP[q.kind] ?? [])
+    .filter((unit) => unit !== q.unit)
+    .map((unit) => ({ unit, value: unitById(unit).toBase(digits) }))
+    .find(({ value }) => value >= low && value <= high);
 }

@@ -1,7 +1,7 @@
 /** Numbers in the text of findings. */
 import type { Hand } from '../facts/subject.ts';
-import { formatNumber, withUnit } from '../units/format.ts';
-import type { Cause, Length } from '../units/quantity.ts';
+import { formatNumber, formatPlain, withUnit } from '../units/format.ts';
+import type { Cause, Kind, Length, Quantity } from '../units/quantity.ts';
 
 /** A length as read by people: `0.18 mm`, two decimals in mm and three in inches unless more were written. */
 export function say(q: { readonly unit: string; readonly decimals: number }, nm: number): string {
@@ -37,3 +37,7 @@ export const sentence = (text: string): string => `${text.charAt(0).toUpperCase(
 
 /** A share as people read it: `8.5 %`. */
 export const sayShare = (share: number, decimals = 1): string => withUnit(formatNumber(share, '%', decimals), '%');
+
+/** Another value of what a quantity is of, in its unit and to its decimals: `14.0 MPa`. */
+export const sayAs = <K extends Kind>(q: Quantity<K>, value: number, decimals = q.decimals): string =>
+  formatPlain({ ...q, value }, q.unit, decimals);

@@ -52,6 +52,18 @@ export function centroid(polygon: Polygon): Point | undefined {
   return area === 0 ? undefined : { x: x + mx / area, y: y + my / area };
 }
 
+/** Centre of area of a region, outer rings less holes, mm; undefined where it has no area. */
+export function regionCentroid(region: Region): Point | undefined {
+  let [area, mx, my] = [0, 0, 0];
+  for (const ring of region) {
+    const moments = momentsOf(ring);
+    area += moments.area;
+    mx += moments.mx + moments.x * moments.area;
+    my += moments.my + moments.y * moments.area;
+  }
+  return area === 0 ? undefined : { x: mx / area, y: my / area };
+}
+
 export interface Extent {
   readonly from: Point;
   readonly to: Point;

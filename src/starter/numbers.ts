@@ -26,6 +26,16 @@ export function sized(use: Use, line: Line, part: Part, boardNm: number): number
   return down(boardNm - least(use, rough['least-removal']) - (over.high ?? over.value));
 }
 
+/** No wood of the published tables moves more than this, as a share, for each 1 % of moisture. */
+const MOST_MOVEMENT = 0.004;
+
+/** How much thinner the blank may have become by machining, as its moisture drifts. */
+function drifting(use: Use, line: Line, blankNm: number): number {
+  if (!line.drift) return 0;
+  const { value, low = value } = use(line.drift);
+  return blankNm * MOST_MOVEMENT * 100 * Math.abs(low);
+}
+
 export interface BodyNumbers {
   readonly faced: number;
   readonly machined: number;
@@ -35,7 +45,7 @@ export interface BodyNumbers {
 /** Stages of the body under a blank that is `blankNm` at its thinnest. `errorNm`: how far the machine may be off. */
 export function body(use: Use, line: Line, blankNm: number, errorNm: number): BodyNumbers {
   const limit = (nm: number) => Math.max(nm, errorNm);
-  const faced = down(blankNm - least(use, line.blank) - limit(LIMITS.faced));
+  const faced = down(blankNm - drifting(use, line, blankNm) - least(use, line.blank) - limit(LIMITS.faced));
   const machined = down(faced - limit(LIMITS.faced) - least(use, line['back-faced']) - limit(LIMITS.machined));
   const white = down(machined - limit(LIMITS.machined) - least(use, line.machined) - LIMITS.white);
   return { faced, machined, white };

@@ -169,5 +169,5 @@ test('trace of one fact goes down to its lines', async () => {
   const { out } = await platen('trace tarn thickness.blank');
   expect(out).toContain('thickness.blank = 50.85 ±0.23 mm');
   expect(out).toMatch(/stages\.cap\.sized = 16\.40 ±0\.10 mm {3}models\/tarn\.yaml:16:17/);
-  expect(out).toMatch(/plant\.lines\.arched\.glue-line = 0\.05 ±0\.03 mm {3}models\/plant\/plant\.yaml:194:16/);
+  expect(out).toMatch(/plant\.lines\.arched\.glue-line = 0\.05 ±0\.03 mm {3}models\/plant\/plant\.yaml:\d+:16/);
 });

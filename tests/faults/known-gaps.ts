@@ -163,7 +163,6 @@ export const knownGaps: readonly Gap[] = [
       'sample/name of a row misspelt/stations.machining-top.gauges.depth',
       'sample/name of a row misspelt/stations.picking.gauges.moisture',
       'sample/name of a row misspelt/stations.sign-off.gauges.mass',
-      'sample/resolution × 20/gauges.press-readout.resolution',
       'sample/row retired/gauges.caliper',
       'sample/row retired/gauges.caliper-inch',
       'sample/row retired/gauges.clock',

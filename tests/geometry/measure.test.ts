@@ -8,6 +8,7 @@ import {
   orientation,
   perimeter,
   regionArea,
+  regionCentroid,
   signedArea,
 } from '../../src/geometry/measure.ts';
 import { contains, distanceToEdge, furthestPoint, nearestOnEdge, regionContains } from '../../src/geometry/nearness.ts';
@@ -18,6 +19,17 @@ import { blob } from './polygons.ts';
 const triangle = Float64Array.of(0, 0, 30, 0, 0, 40);
 
 describe('sizes', () => {
+  it('of a square of 10 with a hole of 2 at one side: its middle moves away from the hole', () => {
+    const square = Float64Array.of(0, 0, 10, 0, 10, 10, 0, 10);
+    const hole = reversed(Float64Array.of(7, 4, 9, 4, 9, 6, 7, 6));
+    expect(regionCentroid([square])).toEqual({ x: 5, y: 5 });
+    const middle = regionCentroid([square, hole])!;
+    expect(middle.x).toBeCloseTo((100 * 5 - 4 * 8) / 96, 12);
+    expect(middle.y).toBeCloseTo(5, 12);
+    expect(regionCentroid([mirror(square), mirror(hole)])!.x).toBeCloseTo(-middle.x, 12);
+    expect(regionCentroid([])).toBeUndefined();
+  });
+
   it('of a 3-4-5 triangle', () => {
     expect(signedArea(triangle)).toBe(600);
     expect(perimeter(triangle)).toBe(120);

@@ -1,10 +1,12 @@
 /** Press: bodies in a stack under pressure until the glue holds. */
 import { byEye, cautions, key, thicknessCheck } from '../common.ts';
+import { centreMark } from '../drawing/centre-mark.ts';
 import { stack } from '../drawing/stack.ts';
 import { pointsPlan } from '../drawing/plan.ts';
-import type { Station } from '../station.ts';
+import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { laminating } from '../laminating.ts';
+import { flatness, gaugeKeys, loadingSteps, loadTable, sheetCells, sourceTable } from '../pressing.ts';
 
 const station: Station = {
   id: 'press',
@@ -13,19 +15,15 @@ const station: Station = {
     const glue = laminating(desk);
     return {
       keyNumbers: [
-        key(say('press.key.pressure'), desk.figure(glue.pressure)),
+        ...gaugeKeys(desk),
         key(say('press.key.time'), desk.figure(glue.press)),
-        key(say('press.key.after'), desk.figure(glue.after)),
         key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
       ],
       steps: [
         say('press.step.count'),
-        say('press.step.load'),
-        say('press.step.open-time', { open: desk.figure(glue.open) }),
-        say('press.step.pressure', { pressure: desk.figure(glue.pressure) }),
+        ...loadingSteps(desk),
         say('press.step.time', { time: desk.figure(glue.press) }),
         say('press.step.unload'),
-        say('press.step.tacks-out'),
         say('press.step.rest', { after: desk.figure(glue.after) }),
       ],
       tools: [
@@ -35,14 +33,16 @@ const station: Station = {
       ],
       checks: [
         thicknessCheck(desk, say('press.check.blank'), 'thickness.blank', 'thickness'),
-        byEye(desk, say('press.check.flat'), desk.gauge('flatness').name),
+        byEye(desk, say('press.check.flat', { flat: desk.figure(flatness(desk)) }), desk.gauge('flatness').name),
         byEye(desk, say('press.check.line')),
         { ...byEye(desk, say('press.check.tacks'), say('common.by-count')), often: say('common.every-piece') },
       ],
-      whenOut: ['thick', 'thin', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
+      whenOut: ['thick', 'thin', 'bowed', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
-      drawings: [pointsPlan(desk), stack(desk)],
+      drawings: [centred(desk), stack(desk)],
       tables: [
+        loadTable(desk),
+        sourceTable(desk),
         {
           title: say('press.table'),
           columns: [say('column.blank'), say('column.likely')],
@@ -53,11 +53,24 @@ const station: Station = {
     };
   },
   sheet: {
-    columns: ['sheet-column.pressure', 'sheet-column.press-time', 'sheet-column.blank'],
-    cells: (desk) => {
-      const glue = laminating(desk);
-      return [desk.figure(glue.pressure), desk.figure(glue.press), desk.limits('thickness.blank', 'thickness')];
-    },
+    columns: [
+      'press.sheet.gauge',
+      'press.sheet.gauge-row',
+      'press.sheet.bodies',
+      'sheet-column.press-time',
+      'sheet-column.blank',
+    ],
+    cells: (desk) => [
+      ...sheetCells(desk),
+      desk.figure(laminating(desk).press),
+      desk.limits('thickness.blank', 'thickness'),
+    ],
   },
 };
 export default station;
+
+/** The plan of the points, with the middle of the glue on it. */
+const centred = (desk: Desk) => {
+  const plan = pointsPlan(desk);
+  return { ...plan, caption: say('press.caption'), marks: [...plan.marks, ...centreMark(desk)] };
+};

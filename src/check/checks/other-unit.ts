@@ -22,11 +22,12 @@ function fault(facts: Facts, leaf: Leaf<Quantity>): Fault[] {
   const other = inOtherUnit(q, leaf.asked.plausible!);
   if (!other) return [];
   facts.note(leaf);
+  const plain = q.kind === 'length' ? 'mm' : q.unit;
   const written = withUnit(formatNumber(q.value, q.unit, q.decimals), other.unit);
   return [
     {
       at: leaf.id,
-      what: `${formatQuantity(q)}? ${written} would be ${withUnit(formatNumber(other.value, 'mm', 2), 'mm')}.`,
+      what: `${formatQuantity(q)}? ${written} would be ${withUnit(formatNumber(other.value, plain, 2), plain)}.`,
       mend: `If ${written} is meant, write the unit after the number.`,
       against: [],
     },

@@ -4,9 +4,9 @@ import type { Use } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
-import { perimeter, regionArea } from '../../geometry/measure.ts';
+import { perimeter, regionArea, regionCentroid } from '../../geometry/measure.ts';
 import { difference } from '../../geometry/offset.ts';
-import type { Polygon } from '../../geometry/polygon.ts';
+import type { Polygon, Region } from '../../geometry/polygon.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
@@ -18,7 +18,11 @@ declare module '../../facts/facts.ts' {
     'outline.perimeter': Length;
     [id: `cavity.${string}.area`]: Quantity<'area'>;
     [id: `cavity.${string}.perimeter`]: Length;
+    'joint.glued': Region;
     'joint.area': Quantity<'area'>;
+    /** Middle of the joint, from the centreline and from the bridge line. */
+    'joint.centre.x': Length;
+    'joint.centre.y': Length;
   }
 }
 
@@ -68,12 +72,33 @@ const rule: Rule = (subject) => [
   ...(subject.spec.timber?.cap
     ? [
         derivation({
+          id: 'joint.glued',
+          label: 'joint of cap and back: what is glued',
+          formula: 'inside the rough line less the cavities cut into the glue face',
+          source: byDefinition,
+          value: (use) => glued(subject, use),
+        }),
+        derivation({
           id: 'joint.area',
           label: 'joint of cap and back: area that is glued',
           formula: 'area inside the rough line less the cavities cut into the glue face',
           source: byDefinition,
-          value: (use) => jointArea(subject, use),
+          value: (use) => ({
+            kind: 'area',
+            value: regionArea(use.fact('joint.glued')) / MM2_PER_M2,
+            unit: 'm²',
+            decimals: 3,
+          }),
         }),
+        ...(['x', 'y'] as const).map((axis) =>
+          derivation({
+            id: `joint.centre.${axis}`,
+            label: `joint of cap and back: middle of what is glued, ${axis}`,
+            formula: 'centre of area of what is glued, cavities of the glue face left out',
+            source: byDefinition,
+            value: (use) => lengthOfMm(regionCentroid(use.fact('joint.glued'))![axis], 0),
+          }),
+        ),
       ]
     : []),
 ];
@@ -84,11 +109,10 @@ function drawnOf(use: Use, id: string): Polygon {
   return drawn.ok ? drawn.polygon : use(hole(`cavities.${id}.shape`));
 }
 
-function jointArea({ spec }: Subject, use: Use): Quantity<'area'> {
+function glued({ spec }: Subject, use: Use): Region {
   const chambers = namesOf(spec.cavities).filter((id) => use(spec.cavities![id]!.setup) === 'glue-face');
-  const glued = difference(
+  return difference(
     [use.fact('saw.rough.line')],
     chambers.map((id) => drawnOf(use, id)),
   );
-  return { kind: 'area', value: regionArea(glued) / MM2_PER_M2, unit: 'm²', decimals: 3 };
 }

@@ -11,7 +11,8 @@ import { nominal } from '../../units/arithmetic.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { adhesiveNumber, adhesiveOf } from '../adhesive.ts';
 import { forThickness } from '../by-thickness.ts';
-import { gaugePa } from '../cylinders.ts';
+import { ramArea } from '../press-load.ts';
+import { NM_PER_M } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 
@@ -189,7 +190,8 @@ function clamps(subject: Subject, part: Part) {
       source: { kind: 'published', text: 'Pascal’s law; friction left out' },
       value: (use) => {
         const force = use.fact(`edge.${part}.clamp-force`);
-        const pa = (newton: number): number => gaugePa(newton, machine(use, 'clamps'), machine(use, 'clamp-bore'));
+        const pa = (newton: number): number =>
+          newton / ramArea({ count: machine(use, 'clamps'), bore: machine(use, 'clamp-bore') / NM_PER_M });
         return {
           kind: 'pressure',
           value: pa(force.value),

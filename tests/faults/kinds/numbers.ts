@@ -101,7 +101,7 @@ function faultOf(sound: Sound, entry: Entry, { kind, text, always }: Slip): Faul
 /**
  * Gauges of the sample whose step, made twenty times coarser, leaves fewer than four counts inside limits they read: the
  * caliper 0.2 mm on 16.40 ±0.10, the inch caliper 0.02 in on 17.20 ±0.15, the depth gauge 0.2 mm on 19.0 ±0.2, the
- * moisture meter 2 % on 8.5 ±1, the thermometer 2 °C on 21 ±1, the hygrometer 20 % on 45 ±3, the readout 400 kPa on 700 ±70.
+ * moisture meter 2 % on 8.5 ±1, the thermometer 2 °C on 21 ±1, the hygrometer 20 % on 45 ±3, the readout 2 MPa on 5.3 ±0.4.
  */
 const READ_WITH_LIMITS = new Set([
   'caliper',
