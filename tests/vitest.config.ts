@@ -7,5 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     reporters: ['default', join(import.meta.dirname, 'summary.ts')],
     testTimeout: 60_000,
+    // Every core works: a run on two of them would leave one idle.
+    maxWorkers: '100%',
   },
 });
