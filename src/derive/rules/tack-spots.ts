@@ -2,6 +2,7 @@
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
+import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { nearestOnRegion } from '../../geometry/apart.ts';
 import type { Point } from '../../geometry/axes.ts';
@@ -13,7 +14,7 @@ import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { hasJoint, kindName, kindOf, lineTacks, ownTacks, tackIds } from '../tacks.ts';
+import { hasJoint, kindName, kindOf, lineTacks, most, ownTacks, tackIds } from '../tacks.ts';
 
 /** A tack as it stands at the joint, seen from the top, in this hand. */
 export interface TackSpot {
@@ -34,19 +35,27 @@ declare module '../../facts/facts.ts' {
     'tacks.stay': Quantity<'count'>;
     /** Of those that stay: in the body for good. */
     'tacks.in-body': Quantity<'count'>;
+    'tacks.in-waste': Quantity<'count'>;
+    /** Of a kind, by its name in the plant. */
+    [id: `tacks.of.${string}`]: Quantity<'count'>;
     /** Places by rule, in order; fewer than the line wants where there is no room. */
     'tacks.by-rule': readonly Point[];
     [id: `tack.${string}.spot`]: TackSpot;
     [id: `tack.${string}.${'x' | 'y'}`]: Length;
+    /** The least wood round it, at its greatest. */
+    [id: `tack.${string}.edge`]: Length;
   }
 }
+
+/** Which tacks are counted. */
+type Counted = `tacks.${'out' | 'stay' | 'in-body' | 'in-waste'}`;
 
 const count = (value: number): Quantity<'count'> => ({ kind: 'count', value, unit: '', decimals: 0 });
 
 const rule: Rule = (subject) => {
   if (!hasJoint(subject)) return [];
   const ids = tackIds(subject);
-  const counted = (id: 'tacks.out' | 'tacks.stay' | 'tacks.in-body', label: string, formula: string) =>
+  const counted = (id: Counted, label: string, formula: string) =>
     derivation({
       id,
       label,
@@ -76,7 +85,17 @@ const rule: Rule = (subject) => {
       'tacks that stay in the wood',
       'headless pins, and all where the line does not say that they come out',
     ),
+    counted('tacks.in-waste', 'tacks that stay in the waste', 'those that stay, outside the outline'),
     counted('tacks.in-body', 'pins that stay in the body', 'those that stay, inside the outline'),
+    ...namesOf(subject.plant.tacks).map((kind) =>
+      derivation({
+        id: `tacks.of.${kind}`,
+        label: `tacks of kind ${kind}`,
+        formula: 'of all tacks, those of this kind',
+        source: byDefinition,
+        value: (use) => count(ids.filter((id) => use.fact(`tack.${id}.spot`).kind === kind).length),
+      }),
+    ),
     ...(ownTacks(subject).length > 0
       ? []
       : [
@@ -109,6 +128,13 @@ function one(subject: Subject, id: string) {
         return { xMm: at.x, yMm: at.y, inBody, kind: kindName(subject, use, id) };
       },
     }),
+    derivation({
+      id: `tack.${id}.edge`,
+      label: `tack ${id}: least wood round it`,
+      formula: 'of its kind, at its greatest',
+      source: byDefinition,
+      value: (use) => most(use(kindOf(subject, use, id).edge)),
+    }),
     ...(['x', 'y'] as const).map((axis) =>
       derivation({
         id: `tack.${id}.${axis}`,
@@ -124,18 +150,14 @@ function one(subject: Subject, id: string) {
 function placeOf(subject: Subject, use: Use, id: string): Point {
   const own = subject.spec.tacks?.[id];
   if (own) return { x: toMm(use(own.at.x)) * (subject.hand === 'left' ? -1 : 1), y: toMm(use(own.at.y)) };
-  return use.fact('tacks.by-rule')[Number(id) - 1] ?? use(hole(`a free place for tack ${id}`));
+  // Where the waste has no room for it, the rough line is at fault: a check says so.
+  return use.fact('tacks.by-rule')[Number(id) - 1] ?? use(hole('saw.rough.distance'));
 }
 
-function isCounted(
-  subject: Subject,
-  use: Use,
-  id: 'tacks.out' | 'tacks.stay' | 'tacks.in-body',
-  tack: string,
-): boolean {
+function isCounted(subject: Subject, use: Use, id: Counted, tack: string): boolean {
   const drawn = lineTacks(subject, use)?.out !== undefined && use(kindOf(subject, use, tack).face) !== 'glue-face';
-  if (id === 'tacks.out') return drawn;
-  return !drawn && (id === 'tacks.stay' || use.fact(`tack.${tack}.spot`).inBody);
+  if (id === 'tacks.out' || drawn) return id === 'tacks.out' && drawn;
+  return id === 'tacks.stay' || use.fact(`tack.${tack}.spot`).inBody === (id === 'tacks.in-body');
 }
 
 const tenth = (mm: number): number => Math.round(mm * 10) / 10 + 0;
