@@ -1,4 +1,5 @@
 /** Tacks of the lamination in the plan, and the strip they stand in, full size. */
+import { bounds } from '../../geometry/measure.ts';
 import type { Drawing, Mark } from '../card.ts';
 import type { Desk } from '../station.ts';
 import { say } from '../station.ts';
@@ -14,7 +15,17 @@ export function tackMarks(desk: Desk): readonly Mark[] {
     const number = { kind: 'literal', of: 'point', text: String(i + 1) } as const;
     return { kind: 'point', x: hundredth(xMm), y: hundredth(yMm), number };
   });
-  return [...zone, ...points];
+  return [...zone, ...seams(desk), ...points];
+}
+
+/** Seams of either part beside the centreline: no tack stands in one. */
+function seams({ use }: Desk): readonly Mark[] {
+  return use.fact('tacks.closed').flatMap(({ of, region }): readonly Mark[] => {
+    const { minX, minY, maxX, maxY } = bounds(region[0]!)!;
+    const x = hundredth((minX + maxX) / 2);
+    if (of !== 'seam' || x === 0) return [];
+    return [{ kind: 'line', line: 'seam', points: [x, hundredth(minY), x, hundredth(maxY)], closed: false }];
+  });
 }
 
 /** How long a piece of the edge is drawn, mm. */
@@ -51,9 +62,10 @@ export function tackStrip(desk: Desk): readonly Drawing[] {
         upright('outline', 0),
         upright('saw-line', trim),
         upright('saw-line', rough),
-        dimension('tacks.from', from, 1),
+        // The longest first: no line of it runs through the numbers below.
+        dimension('saw.rough.distance', rough, 1),
         dimension('tacks.to', to, 2),
-        dimension('saw.rough.distance', rough, 3),
+        dimension('tacks.from', from, 3),
       ],
     },
   ];

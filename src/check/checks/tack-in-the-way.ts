@@ -3,6 +3,7 @@ import type { DerivedFacts } from '../../facts/facts.ts';
 import { nearestOnRegion } from '../../geometry/apart.ts';
 import { regionContains } from '../../geometry/nearness.ts';
 import type { Region } from '../../geometry/polygon.ts';
+import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
@@ -31,8 +32,8 @@ const NM_PER_MM = 1e6;
 
 /** What is too near, in words; of a tack in the body the saws are no concern. */
 const WHAT = {
-  'trim-cut': 'the trim saw, strayed as far out as it may',
-  'trim-relief': 'a relief cut of the trim saw',
+  'trim-cut': 'the way of the trim saw, strayed out as far as it may',
+  'trim-relief': 'the way of a relief cut of the trim saw',
   'rough-relief': 'a relief cut of the rough saw',
   seam: 'a seam',
   'location-hole': 'a hole of the drilling jig',
@@ -48,6 +49,8 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       wood: use.fact('tacks.wood'),
       edge: use(row.edge),
       edgeId: row.edge.id,
+      rough: use.fact('saw.rough.distance'),
+      needed: use.fact('tacks.rough-needed'),
       radiusNm: use.fact(`tack.${tack.id}.bar`).radiusMm * NM_PER_MM,
       offMark: lineOf(bench, use)['off-mark'].id,
       kind: kindNamed(bench, use, tack),
@@ -66,7 +69,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
     {
       at: tack.at,
       what: `${nameOf(tack)}, at ${place}, ${left}, when it stands as far off its mark as it may. It takes ${say(edge, needed)}.`,
-      mend: `Move it ${say(edge, needed - leftNm)} away.`,
+      mend: mendOf(seen, say(edge, needed - leftNm)),
       against: [
         { at: seen.edgeId, text: 'the least wood to an edge' },
         { at: seen.offMark, text: 'how far off its mark it may stand' },
@@ -75,6 +78,15 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       hangsOn: ['tacks.closed', 'tacks.wood'],
     },
   ];
+}
+
+/** Where the waste is too narrow for any tack, moving this one mends nothing. */
+function mendOf(
+  { spot, rough, needed }: { spot: Seen['spot']; rough: Length; needed: Length | undefined },
+  by: string,
+) {
+  if (spot.inBody || !needed || rough.value >= needed.value) return `Move it ${by} away.`;
+  return `Put the rough line at least ${say(needed, needed.value)} outside, or stand a pin in the joint of the body.`;
 }
 
 interface Seen {
