@@ -1,5 +1,5 @@
 /** What cards say of the tacks between cap and back. */
-import { namesOf, row, wanted } from '../facts/row.ts';
+import { namesOf, row } from '../facts/row.ts';
 import type { Figure, Line, Table } from './card.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
@@ -9,9 +9,6 @@ export function tackIds({ subject: { spec }, use }: Desk): readonly string[] {
   const own = namesOf(spec.tacks);
   return own.length > 0 ? own : Array.from({ length: use.fact('tacks.count').value }, (_, i) => String(i + 1));
 }
-
-/** Whether any stands in the waste, and not all in the joint of the body. */
-export const anyInWaste = (desk: Desk): boolean => tackIds(desk).some((id) => !desk.use.fact(`tack.${id}.spot`).inBody);
 
 const kindOf = ({ subject: { plant } }: Desk, id: string) => row(plant.tacks, id, 'plant.tacks');
 
@@ -25,7 +22,7 @@ function kinds(desk: Desk): readonly { readonly id: string; readonly count: Figu
 export const pinSteps = (desk: Desk): readonly Line[] => steps(desk, true);
 
 /** Set once the cap lies on the glue. */
-export const tackSteps = (desk: Desk): readonly Line[] => [...steps(desk, false), ...stripStep(desk)];
+export const tackSteps = (desk: Desk): readonly Line[] => [...steps(desk, false), ...stripSteps(desk)];
 
 function steps(desk: Desk, pins: boolean): readonly Line[] {
   return kinds(desk)
@@ -44,28 +41,33 @@ function steps(desk: Desk, pins: boolean): readonly Line[] {
     });
 }
 
-function stripStep(desk: Desk): readonly Line[] {
-  if (!anyInWaste(desk)) return [];
-  return [
+/** Kinds that stand in the waste. */
+export function kindsInWaste(desk: Desk): readonly string[] {
+  const spots = tackIds(desk).map((id) => desk.use.fact(`tack.${id}.spot`));
+  return [...new Set(spots.filter(({ inBody }) => !inBody).map(({ kind }) => kind))];
+}
+
+function stripSteps(desk: Desk): readonly Line[] {
+  return kindsInWaste(desk).map((kind) =>
     say('lamination.step.strip', {
-      from: desk.figure('tacks.from', { decimals: 1, single: true }),
-      to: desk.figure('tacks.to', { decimals: 1, single: true }),
+      kind: desk.name(kindOf(desk, kind).title),
+      from: desk.figure(`tacks.from.${kind}`, { decimals: 1, single: true }),
+      to: desk.figure(`tacks.to.${kind}`, { decimals: 1, single: true }),
     }),
-  ];
+  );
 }
 
 /** Counted in, and when they come out again. */
-export function countStep(desk: Desk): Line {
-  const { plant, spec } = desk.subject;
-  if (desk.use.fact('tacks.count').value === 0) return say('lamination.step.no-tacks');
-  if (desk.use.fact('tacks.out').value === 0)
-    return say('lamination.step.count-stay', { count: desk.figure('tacks.count') });
-  const line = desk.use(spec.line);
-  const out = desk.use(wanted(row(plant.lines, line, 'plant.lines').tacks?.out, `plant.lines.${line}.tacks.out`));
-  return say('lamination.step.count-out', {
-    count: desk.figure('tacks.out'),
-    when: say(`lamination.when.${out}`),
+export function countSteps(desk: Desk): readonly Line[] {
+  if (tackIds(desk).length === 0) return [say('lamination.step.no-tacks')];
+  const out = kinds(desk).flatMap(({ id, count }): readonly Line[] => {
+    const { out: leaf, title } = kindOf(desk, id);
+    if (!leaf) return [];
+    const when = say(`lamination.when.${desk.use(leaf)}`);
+    return [say('lamination.step.count-out', { kind: desk.name(title), count, when })];
   });
+  const stay = desk.use.fact('tacks.stay').value > 0;
+  return [...out, ...(stay ? [say('lamination.step.count-stay', { count: desk.figure('tacks.stay') })] : [])];
 }
 
 /** Place of each tack; none where there are none. */

@@ -29,15 +29,12 @@ export function tacksToLookAt({ subject: { spec, plant }, facts }: Bench): reado
 export const rowOf = ({ subject: { plant } }: Bench, use: Use, { id }: Tack): TackRow =>
   row(plant.tacks, use.fact(`tack.${id}.spot`).kind, 'plant.tacks');
 
-/** How the line tacks. */
-export function lineOf({ subject: { spec, plant } }: Bench, use: Use) {
-  const line = use(spec.line);
-  return wanted(row(plant.lines, line, 'plant.lines').tacks, `plant.lines.${line}.tacks`);
-}
-
 /** Where its kind is named: by the model, or by the line. */
-export const kindNamed = (bench: Bench, use: Use, { id }: Tack): string =>
-  (bench.subject.spec.tacks?.[id]?.kind ?? lineOf(bench, use).kind).id;
+export function kindNamed({ subject }: Bench, use: Use, { id }: Tack): string {
+  const { spec, plant } = subject;
+  const line = row(plant.lines, use(spec.line), 'plant.lines').tacks;
+  return (spec.tacks?.[id]?.kind ?? wanted(line, `tacks.${id}.kind`).kind).id;
+}
 
 export const nameOf = ({ id, own }: Tack): string => (own ? `Tack ${id}` : 'The tack of the line');
 

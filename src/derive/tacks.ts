@@ -35,14 +35,10 @@ export function lineTacks({ spec, plant }: Subject, use: Use): LineTacks | undef
   return row(plant.lines, use(spec.line), 'plant.lines').tacks;
 }
 
-/** The same where a model places tacks of its own: then the line must say how. */
-export const tacking = (subject: Subject, use: Use): LineTacks =>
-  wanted(lineTacks(subject, use), `plant.lines.${use(subject.spec.line)}.tacks`);
-
 /** Name of the kind of a tack: its own, else the line's. */
 export function kindName(subject: Subject, use: Use, id: string): string {
   const own = subject.spec.tacks?.[id]?.kind;
-  return use(own ?? tacking(subject, use).kind);
+  return use(own ?? wanted(lineTacks(subject, use), `tacks.${id}.kind`).kind);
 }
 
 export const kindOf = (subject: Subject, use: Use, id: string): TackRow =>

@@ -10,10 +10,14 @@ import { compileDemo } from './demo.ts';
 
 const file = 'models/tarn.yaml';
 const plant = 'models/plant/plant.yaml';
-const own = 'tacks:\n  pin-a: { at: { x: -80, y: 150 } }\n  pin-b: { at: { x: -70, y: -130 } }\n';
-const line = '    tacks: { kind: pin-14, count: 2, off-mark: 0.5 }\n';
+const own =
+  'tacks:\n  pin-a: { at: { x: -80, y: 150 }, kind: pin-14 }\n  pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }\n';
 const ofLine: Edit = { file, find: own, replace: '' };
-const wider: Edit = { file: plant, find: 'rough-line: 6\n', replace: 'rough-line: 14\n' };
+const byLine: Edit = {
+  file: plant,
+  find: 'rough-line: 6\n',
+  replace: 'rough-line: 14\n    tacks: { kind: pin-14, count: 4 }\n',
+};
 
 const sampleWith = (...edits: readonly Edit[]): Compiled => compileAll(memoryHost(edited(edits)), '2026-11-25');
 
@@ -39,8 +43,8 @@ describe('tacks on the cards', () => {
     const card = cardOf(demo, 'tarn', 'lamination');
     expect(stepsOf(card, TACKS)).toEqual([
       'lamination.step.tack count=6 kind=name material=lamination.material.brass length=30 face=lamination.face.cap-face',
-      'lamination.step.strip from=6.8 to=9.9',
-      'lamination.step.count-out count=6 when=lamination.when.after-press',
+      'lamination.step.strip kind=name from=6.8 to=9.9',
+      'lamination.step.count-out kind=name count=6 when=lamination.when.after-press',
     ]);
     expect(card.tables[0]!.rows).toHaveLength(6);
     const marks = card.drawings[0]!.marks;
@@ -69,12 +73,12 @@ describe('tacks on the cards', () => {
   });
 
   test('pins left in the waste are said at the trim saw', () => {
-    const trim = cardOf(sampleWith(ofLine, wider), 'tarn', 'trim-sawing');
-    expect(stepsOf(trim, METAL)).toEqual(['trim-sawing.step.metal-stays count=2']);
+    const trim = cardOf(sampleWith(ofLine, byLine), 'tarn', 'trim-sawing');
+    expect(stepsOf(trim, METAL)).toEqual(['trim-sawing.step.metal-stays count=4']);
   });
 
   test('a line without tacks says that only go-pins hold the cap', () => {
-    const compiled = sampleWith(ofLine, { file: plant, find: line, replace: '' });
+    const compiled = sampleWith(ofLine);
     const card = cardOf(compiled, 'tarn', 'lamination');
     expect(stepsOf(card, TACKS)).toEqual(['lamination.step.no-tacks']);
     expect(card.tables).toEqual([]);

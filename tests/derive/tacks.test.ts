@@ -22,7 +22,7 @@ const HAIR_MM = 0.005;
 
 const demo = checkAll(memoryHost(demoFiles())).models.flatMap(({ id, hands }) =>
   hands
-    .filter(({ facts }) => facts.has('tacks.zone'))
+    .filter(({ facts }) => facts.has('tacks.by-rule'))
     .map((hand) => [`${id}, ${hand.subject.hand}`, hand.facts] as const),
 );
 
@@ -32,7 +32,7 @@ describe('the waste of the demo models', () => {
     const sum = trim + kerf + trimWander + edge + diameter + 2 * offMark + edge + roughWander;
     expect(demo.length).toBeGreaterThan(4);
     for (const [, facts] of demo) {
-      const needed = valueOf(facts, 'tacks.rough-needed')!.value / MM;
+      const needed = valueOf(facts, `tacks.rough-needed.${kindOf(facts)}`).value / MM;
       expect(needed).toBeCloseTo(sum, 9);
       expect(valueOf(facts, 'saw.rough.distance').value / MM).toBeGreaterThanOrEqual(needed);
     }
@@ -42,7 +42,7 @@ describe('the waste of the demo models', () => {
     const { kerf, trimWander, roughWander, edge } = PLANT;
     const [trim, rough] = [valueOf(facts, 'saw.trim.line'), valueOf(facts, 'saw.rough.line')];
     const seams = seamsOf(facts);
-    const points = pointsOf(valueOf(facts, 'tacks.zone'));
+    const points = pointsOf(valueOf(facts, `tacks.zone.${kindOf(facts)}`));
     expect(points.length).toBeGreaterThan(500);
     for (const [x, y] of points) {
       expect(contains(trim, x, y)).toBe(false);
@@ -54,7 +54,7 @@ describe('the waste of the demo models', () => {
   });
 
   test.each(demo)('%s: every spot, as far off its mark as it may, stands whole inside the zone', (_, facts) => {
-    const zone = valueOf(facts, 'tacks.zone');
+    const zone = valueOf(facts, `tacks.zone.${kindOf(facts)}`);
     const spots = spotsOf(facts);
     expect(spots).toHaveLength(6);
     // Rounding of the spot to 0.1 mm counts as off its mark.
@@ -76,6 +76,8 @@ describe('the waste of the demo models', () => {
     expect(Math.max(...gaps)).toBeLessThan(2 * Math.min(...gaps));
   });
 });
+
+const kindOf = (facts: Facts): string => valueOf(facts, 'tack.1.spot').kind;
 
 /** Each corner of the rings, and the middle of each of their edges. */
 function pointsOf(region: readonly Float64Array[]): (readonly [number, number])[] {
@@ -114,7 +116,7 @@ function alongEdge(polygon: Float64Array, x: number, y: number): number {
 
 describe('pins in the body of the sample', () => {
   const file = 'models/tarn.yaml';
-  const pin = 'pin-b: { at: { x: -70, y: -130 } }';
+  const pin = 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }';
   const plant = 'models/plant/plant.yaml';
   const row = 'length: 14, diameter: 1.2, bite: 6';
 
@@ -147,7 +149,7 @@ describe('pins in the body of the sample', () => {
   });
 
   test('over a cavity that is cut from the back', () => {
-    const { right, found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: 80, y: -100 } }' });
+    const { right, found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: 80, y: -100 }, kind: pin-14 }' });
     expect(found[0]!.what).toContain('controls');
     expect(wood(right, 'pin-b')).toBe(-1);
   });
@@ -159,7 +161,11 @@ describe('pins in the body of the sample', () => {
       find: 'into: [neck-pocket, neck-pickup, bridge-pickup]',
       replace: 'into: [neck-pocket]',
     } as const;
-    const { right } = tried(battery, pickup, { file, find: pin, replace: 'pin-b: { at: { x: -20, y: 44 } }' });
+    const { right } = tried(battery, pickup, {
+      file,
+      find: pin,
+      replace: 'pin-b: { at: { x: -20, y: 44 }, kind: pin-14 }',
+    });
     const left = valueOf(right.facts, 'tack.pin-b.left').find(({ against }) => against === 'cavity.battery')!;
     // z of the pin's foot 33.85 − 8.00 = 25.85 over 15.0, less the pin's half width and how far it may be off its mark.
     expect(left.wood.value / MM).toBeCloseTo(25.85 - 15 - 0.6 - 0.5, 3);
@@ -170,7 +176,11 @@ describe('pins in the body of the sample', () => {
   test('under the carve near the edge, where the top comes down to it', () => {
     // 45.40 − 0.80 in the recurve; the pin reaches 33.85 + 10 = 43.85.
     const longer = { file: plant, find: row, replace: 'length: 20, diameter: 1.2, bite: 10' } as const;
-    const { right, found } = tried(longer, { file, find: pin, replace: 'pin-b: { at: { x: -90, y: -176 } }' });
+    const { right, found } = tried(longer, {
+      file,
+      find: pin,
+      replace: 'pin-b: { at: { x: -90, y: -176 }, kind: pin-14 }',
+    });
     expect(found.some(({ what }) => /pin-b and the top/.test(what))).toBe(true);
     expect(wood(right, 'pin-b')).toBeLessThan(2.5);
   });
@@ -178,7 +188,11 @@ describe('pins in the body of the sample', () => {
   test('through the crown', () => {
     // The crown is at 49.60; the pin reaches 33.85 + 15.9 = 49.75 in a cap of 16.40.
     const longest = { file: plant, find: row, replace: 'length: 32, diameter: 1.2, bite: 15.9' } as const;
-    const { right, found } = tried(longest, { file, find: pin, replace: 'pin-b: { at: { x: -40, y: -90 } }' });
+    const { right, found } = tried(longest, {
+      file,
+      find: pin,
+      replace: 'pin-b: { at: { x: -40, y: -90 }, kind: pin-14 }',
+    });
     const at = found.find(({ what }) => /pin-b and the top/.test(what))!;
     expect(at.what).toContain('nothing is left');
     expect(wood(right, 'pin-b')).toBe(-1);
@@ -186,12 +200,12 @@ describe('pins in the body of the sample', () => {
 
   test('beside a cavity, nearer than its edge distance though not in it', () => {
     // The controls begin at x 45: 45 − 42 − 0.6 − 0.5 = 1.9 of wood.
-    const { found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: 42, y: -100 } }' });
+    const { found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: 42, y: -100 }, kind: pin-14 }' });
     expect(found[0]!.what).toMatch(/pin-b and controls.* 1\.90 mm as drawn/);
   });
 
   test('at the side of the body', () => {
-    const { found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: -70, y: -197.2 } }' });
+    const { found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: -70, y: -197.2 }, kind: pin-14 }' });
     expect(found[0]!.what).toMatch(/pin-b and the (side of the body|top)/);
   });
 });

@@ -2,11 +2,11 @@
 import { byEye, cautions, key, one } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import { stack } from '../drawing/stack.ts';
-import { tackStrip } from '../drawing/tacks.ts';
+import { tackStrips } from '../drawing/tacks.ts';
 import { laminating } from '../laminating.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
-import { anyInWaste, countStep, pinSteps, tackSteps, tackTable } from '../tacks.ts';
+import { countSteps, kindsInWaste, pinSteps, tackSteps, tackTable } from '../tacks.ts';
 
 const station: Station = {
   id: 'lamination',
@@ -31,7 +31,7 @@ const station: Station = {
         }),
         say('lamination.step.go-pin'),
         ...tackSteps(desk),
-        countStep(desk),
+        ...countSteps(desk),
         say('lamination.step.close', { open: desk.figure(glue.open) }),
         say('lamination.step.mark'),
       ],
@@ -60,7 +60,7 @@ const station: Station = {
       cautions: cautions(desk, 'glue', 'metal', 'lifting'),
       drawings: [
         plan(desk, {
-          caption: say(`caption.${!tacked ? 'no-tacks' : anyInWaste(desk) ? 'tacks' : 'tack-pins'}`),
+          caption: say(`caption.${!tacked ? 'no-tacks' : kindsInWaste(desk).length > 0 ? 'tacks' : 'tack-pins'}`),
           view: 'top',
           rough: true,
           trim: true,
@@ -68,7 +68,7 @@ const station: Station = {
           pattern: true,
           tacks: true,
         }),
-        ...tackStrip(desk),
+        ...tackStrips(desk),
         stack(desk),
       ],
       tables: tackTable(desk),

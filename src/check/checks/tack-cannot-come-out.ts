@@ -1,7 +1,7 @@
 /** A headless pin in the joint cannot be drawn: nobody is told to draw it, or counts on it. */
-import type { Check } from '../check.ts';
+import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { kindNamed, lineOf, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
+import { kindNamed, rowOf, tacksToLookAt } from '../tacks.ts';
 
 const check: Check = {
   id: 'tack-cannot-come-out',
@@ -11,38 +11,30 @@ const check: Check = {
   mend: 'Take out `out`: a pin in the glue face stays in the wood.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'tacks: { kind: pin-14, count: 2, off-mark: 0.5 }',
-    fails: 'tacks: { kind: pin-14, count: 2, off-mark: 0.5, out: after-press }',
+    passes: 'length: 14, diameter: 1.2, bite: 6, edge: 2.5, off-mark: 0.5 }',
+    fails: 'length: 14, diameter: 1.2, bite: 6, edge: 2.5, off-mark: 0.5, out: after-press }',
   },
   run: (bench) => {
-    const found = tacksToLookAt(bench).map((tack) => ({
-      tack,
-      seen: look(bench.facts, (use) => {
-        const { face } = rowOf(bench, use, tack);
-        const { out } = lineOf(bench, use);
-        return {
-          face: use(face),
-          at: face.id,
-          kind: kindNamed(bench, use, tack),
-          ...(out ? { out: use(out), outId: out.id } : {}),
-        };
-      }),
-    }));
-    // With some that come out, the line says when; only where all are pins there is nothing to draw.
-    if (found.length === 0 || found.some(({ seen }) => seen?.face !== 'glue-face')) return [];
-    const [{ tack, seen }] = found as [(typeof found)[number]];
-    if (seen?.out === undefined || seen.outId === undefined) return [];
-    return [
-      {
-        at: seen.outId,
-        what: `The tacks are to come out ${WHEN[seen.out]}. ${nameOf(tack)} is a pin in the glue face, and so are all: none can be drawn.`,
-        mend: 'Take out `out`, or take tacks driven from a face.',
-        against: [
-          { at: seen.at, text: 'the face it stands in' },
-          { at: seen.kind, text: 'the tack' },
-        ],
-      },
-    ];
+    const faults = tacksToLookAt(bench).flatMap((tack): Fault[] => {
+      const seen = look(bench.facts, (use) => {
+        const { face, out, title } = rowOf(bench, use, tack);
+        if (!out || use(face) !== 'glue-face') return undefined;
+        return { out: use(out), at: out.id, face: face.id, title: use(title), kind: kindNamed(bench, use, tack) };
+      });
+      if (!seen) return [];
+      return [
+        {
+          at: seen.at,
+          what: `${seen.title} is to come out ${WHEN[seen.out]}, and it is a headless pin in the glue face: it cannot be drawn.`,
+          mend: 'Take out `out`, or drive it from a face.',
+          against: [
+            { at: seen.face, text: 'the face it stands in' },
+            { at: seen.kind, text: 'the tack' },
+          ],
+        },
+      ];
+    });
+    return faults.filter(({ at }, i) => faults.findIndex((other) => other.at === at) === i);
   },
 };
 export default check;

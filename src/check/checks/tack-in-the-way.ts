@@ -3,12 +3,11 @@ import type { DerivedFacts } from '../../facts/facts.ts';
 import { nearestOnRegion } from '../../geometry/apart.ts';
 import { regionContains } from '../../geometry/nearness.ts';
 import type { Region } from '../../geometry/polygon.ts';
-import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
 import type { Tack } from '../tacks.ts';
-import { kindNamed, lineOf, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
+import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
 const check: Check = {
   id: 'tack-in-the-way',
@@ -18,8 +17,8 @@ const check: Check = {
   mend: 'Move it into the waste between the saw cuts, or into the body where nothing is cut.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'pin-a: { at: { x: -80, y: 150 } }',
-    fails: 'pin-a: { at: { x: 1, y: -150 } }',
+    passes: 'pin-a: { at: { x: -80, y: 150 }, kind: pin-14 }',
+    fails: 'pin-a: { at: { x: 1, y: -150 }, kind: pin-14 }',
   },
   run: (bench) =>
     tacksToLookAt(bench)
@@ -50,14 +49,16 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       edge: use(row.edge),
       edgeId: row.edge.id,
       rough: use.fact('saw.rough.distance'),
-      needed: use.fact('tacks.rough-needed'),
+      roughNeeded: use.fact(`tacks.rough-needed.${use.fact(`tack.${tack.id}.spot`).kind}`),
       radiusNm: use.fact(`tack.${tack.id}.bar`).radiusMm * NM_PER_MM,
-      offMark: lineOf(bench, use)['off-mark'].id,
+      offMark: row['off-mark'].id,
       kind: kindNamed(bench, use, tack),
     };
   });
   if (!seen) return [];
   const { spot, edge, radiusNm } = seen;
+  // Waste too narrow for any tack: moving this one mends nothing, and another check says what does.
+  if (!spot.inBody && seen.rough.value < seen.roughNeeded.value) return [];
   const worst = nearest(seen);
   const needed = edge.high ?? edge.value;
   const leftNm = Math.round(worst.mm * NM_PER_MM - radiusNm);
@@ -69,7 +70,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
     {
       at: tack.at,
       what: `${nameOf(tack)}, at ${place}, ${left}, when it stands as far off its mark as it may. It takes ${say(edge, needed)}.`,
-      mend: mendOf(seen, say(edge, needed - leftNm)),
+      mend: `Move it ${say(edge, needed - leftNm)} away.`,
       against: [
         { at: seen.edgeId, text: 'the least wood to an edge' },
         { at: seen.offMark, text: 'how far off its mark it may stand' },
@@ -78,15 +79,6 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       hangsOn: ['tacks.closed', 'tacks.wood'],
     },
   ];
-}
-
-/** Where the waste is too narrow for any tack, moving this one mends nothing. */
-function mendOf(
-  { spot, rough, needed }: { spot: Seen['spot']; rough: Length; needed: Length | undefined },
-  by: string,
-) {
-  if (spot.inBody || !needed || rough.value >= needed.value) return `Move it ${by} away.`;
-  return `Put the rough line at least ${say(needed, needed.value)} outside, or stand a pin in the joint of the body.`;
 }
 
 interface Seen {

@@ -5,7 +5,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses, sayPoint } from '../say.ts';
 import type { Tack } from '../tacks.ts';
-import { kindNamed, lineOf, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
+import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
 const check: Check = {
   id: 'tack-met-by-cutter',
@@ -15,8 +15,8 @@ const check: Check = {
   mend: 'Move the pin to where nothing is cut, take a shorter one, or put tacks in the waste.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'pin-b: { at: { x: -70, y: -130 } }',
-    fails: 'pin-b: { at: { x: 80, y: -100 } }',
+    passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
+    fails: 'pin-b: { at: { x: 80, y: -100 }, kind: pin-14 }',
   },
   run: (bench) => tacksToLookAt(bench).flatMap((tack) => fault(bench, tack)),
 };
@@ -33,7 +33,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       edge: use(row.edge),
       edgeId: row.edge.id,
       length: row.length.id,
-      offMark: lineOf(bench, use)['off-mark'].id,
+      offMark: row['off-mark'].id,
       kind: kindNamed(bench, use, tack),
     };
   });

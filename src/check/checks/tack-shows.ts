@@ -12,7 +12,7 @@ const check: Check = {
   mend: 'Put it in the waste, or take a headless pin that stands in the glue face.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'pin-b: { at: { x: -70, y: -130 } }',
+    passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
     fails: 'pin-b: { at: { x: -70, y: -130 }, kind: brad-25 }',
   },
   run: (bench) =>

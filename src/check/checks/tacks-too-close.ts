@@ -14,8 +14,8 @@ const check: Check = {
   mend: 'Move one of the two away, or take fewer.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'pin-b: { at: { x: -70, y: -130 } }',
-    fails: 'pin-b: { at: { x: -78, y: 150 } }',
+    passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
+    fails: 'pin-b: { at: { x: -78, y: 150 }, kind: pin-14 }',
   },
   run: (bench) => {
     const own = namesOf(bench.subject.spec.tacks);

@@ -75,16 +75,8 @@ const rule: Rule = (subject) => {
         return count(own > 0 ? own : tacks ? use(tacks.count).value : 0);
       },
     }),
-    counted(
-      'tacks.out',
-      'tacks that are drawn again',
-      'those driven from a face, where the line says when they come out',
-    ),
-    counted(
-      'tacks.stay',
-      'tacks that stay in the wood',
-      'headless pins, and all where the line does not say that they come out',
-    ),
+    counted('tacks.out', 'tacks that are drawn again', 'those whose kind says when they come out'),
+    counted('tacks.stay', 'tacks that stay in the wood', 'those whose kind does not say that they come out'),
     counted('tacks.in-waste', 'tacks that stay in the waste', 'those that stay, outside the outline'),
     counted('tacks.in-body', 'pins that stay in the body', 'those that stay, inside the outline'),
     ...namesOf(subject.plant.tacks).map((kind) =>
@@ -155,7 +147,9 @@ function placeOf(subject: Subject, use: Use, id: string): Point {
 }
 
 function isCounted(subject: Subject, use: Use, id: Counted, tack: string): boolean {
-  const drawn = lineTacks(subject, use)?.out !== undefined && use(kindOf(subject, use, tack).face) !== 'glue-face';
+  const { out } = kindOf(subject, use, tack);
+  const when = out && use(out);
+  const drawn = when !== undefined;
   if (id === 'tacks.out' || drawn) return id === 'tacks.out' && drawn;
   return id === 'tacks.stay' || use.fact(`tack.${tack}.spot`).inBody === (id === 'tacks.in-body');
 }
@@ -167,16 +161,17 @@ const ROUNDING_MM = 0.08;
 
 function byRule(subject: Subject, use: Use): readonly Point[] {
   const tacks = lineTacks(subject, use);
-  const band = use.fact('tacks.band');
-  if (!tacks || !band) return [];
-  const zone = use.fact('tacks.zone');
+  if (!tacks) return [];
+  const kind = use(tacks.kind);
+  const band = use.fact(`tacks.band.${kind}`);
+  const zone = use.fact(`tacks.zone.${kind}`);
   // Of a tack as far off its mark as it may stand, all of it.
   const keepMm = toMm(band.diameter) / 2 + toMm(band.offMark) - ROUNDING_MM;
   const isFree = (x: number, y: number): boolean => {
     const [px, py] = [tenth(x), tenth(y)];
     return regionContains(zone, px, py) && nearestOnRegion(zone, px, py).distanceMm >= keepMm;
   };
-  const outMm = (toMm(use.fact('tacks.from')!) + toMm(use.fact('tacks.to')!)) / 2 - toMm(band.trim);
+  const outMm = (toMm(use.fact(`tacks.from.${kind}`)) + toMm(use.fact(`tacks.to.${kind}`))) / 2 - toMm(band.trim);
   const rings = evenOffset([use.fact('saw.trim.line')], outMm);
   const [middle] = rings.toSorted((a, b) => Math.abs(signedArea(b)) - Math.abs(signedArea(a)));
   const points = zone.length > 0 && middle ? spreadAlong(middle, use(tacks.count).value, isFree) : undefined;

@@ -18,7 +18,7 @@ import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { SurfaceId } from '../surfaces.ts';
 import { placeError, surfaceHeight } from '../surfaces.ts';
-import { hasJoint, kindOf, least, most, tacking, tackIds } from '../tacks.ts';
+import { hasJoint, kindOf, least, most, tackIds } from '../tacks.ts';
 import { causesUpright, placeCauses } from '../wood.ts';
 import type { Wood } from './wood-left.ts';
 import { isBelow, woodOf } from './wood-left.ts';
@@ -90,7 +90,7 @@ function bar(subject: Subject, use: Use, id: string): Tube {
     'glue-face': [zMm - lengthMm + toMm(least(bite)), zMm + toMm(most(bite))],
   } as const;
   const [low, high] = ends[face];
-  const radiusMm = toMm(most(use(kind.diameter))) / 2 + toMm(most(use(tacking(subject, use)['off-mark'])));
+  const radiusMm = toMm(most(use(kind.diameter))) / 2 + toMm(most(use(kind['off-mark'])));
   return { kind: 'tube', id: `tack ${id}`, from: { xMm, yMm, zMm: low }, to: { xMm, yMm, zMm: high }, radiusMm };
 }
 

@@ -6,7 +6,7 @@ import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice } from '../../facts/facts.ts';
 import type { Part } from '../../facts/parts.ts';
 import { partsOf } from '../../facts/parts.ts';
-import { row } from '../../facts/row.ts';
+import { namesOf, row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Point } from '../../geometry/axes.ts';
 import { evenOffset } from '../../geometry/even-offset.ts';
@@ -19,8 +19,7 @@ import type { Length } from '../../units/quantity.ts';
 import { toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import type { LineTacks } from '../tacks.ts';
-import { hasJoint, lineTacks, most, sawOf } from '../tacks.ts';
+import { hasJoint, most, sawOf } from '../tacks.ts';
 
 /** What stands between the outline and the edge of the wood, from the inside out. */
 export interface TackBand {
@@ -41,12 +40,11 @@ export interface Closed {
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
-    /** These are nothing where the line has no tacks. */
-    'tacks.band': TackBand | undefined;
-    'tacks.rough-needed': Length | undefined;
-    'tacks.from': Length | undefined;
-    'tacks.to': Length | undefined;
-    'tacks.zone': Region;
+    /** By the name of a kind in the plant. */
+    [id: `tacks.band.${string}`]: TackBand;
+    [id: `tacks.rough-needed.${string}`]: Length;
+    [id: `tacks.${'from' | 'to'}.${string}`]: Length;
+    [id: `tacks.zone.${string}`]: Region;
     /** The joint as far as there is wood on it at worst. */
     'tacks.wood': Region;
     'tacks.closed': readonly Closed[];
@@ -55,11 +53,13 @@ declare module '../../facts/facts.ts' {
 
 const kerfOutside = practice('the line stays on the wood, the kerf lies outside it; common practice, no source');
 
+const inTheWaste = practice('tacks stand in the waste, clear of both saws; common practice, no source');
+
 const rule: Rule = (subject) =>
   !hasJoint(subject)
     ? []
     : [
-        ...sizes(subject),
+        ...namesOf(subject.plant.tacks).flatMap((kind) => ofKind(subject, kind)),
         derivation({
           id: 'tacks.wood',
           label: 'wood of cap and back at the joint, at worst',
@@ -75,66 +75,62 @@ const rule: Rule = (subject) =>
           source: kerfOutside,
           value: (use) => closed(subject, use),
         }),
-        derivation({
-          id: 'tacks.zone',
-          label: 'where a tack may stand',
-          formula: 'the wood at worst less all it keeps clear of, each with the least wood to an edge',
-          source: practice('tacks stand in the waste, clear of both saws; common practice, no source'),
-          value: (use) => zone(subject, use),
-        }),
       ];
 export default rule;
 
-function sizes(subject: Subject) {
+function ofKind(subject: Subject, kind: string) {
   return [
     derivation({
-      id: 'tacks.band',
-      label: 'what stands between the outline and the edge of the wood',
-      formula: 'sizes of the saws and of the line’s tack, each at its greatest',
+      id: `tacks.band.${kind}`,
+      label: `${kind} in the waste: what stands between the outline and the edge of the wood`,
+      formula: 'sizes of the saws and of the tack, each at its greatest',
       source: byDefinition,
-      value: (use) => {
-        const tacks = lineTacks(subject, use);
-        return tacks && band(subject, use, tacks);
-      },
+      value: (use) => band(subject, use, kind),
     }),
     derivation({
-      id: 'tacks.rough-needed',
-      label: 'rough line: as far outside the outline as the tacks need',
+      id: `tacks.rough-needed.${kind}`,
+      label: `${kind} in the waste: how far outside the outline the rough line must be`,
       formula:
         'trim line + its kerf + how far the trim saw strays + edge + tack + twice how far off its mark it may stand + edge + how far the rough saw strays',
-      source: practice('tacks stand in the waste, clear of both saws; common practice, no source'),
+      source: inTheWaste,
       value: (use) => {
-        const of = use.fact('tacks.band');
-        if (!of) return undefined;
+        const of = use.fact(`tacks.band.${kind}`);
         const wood = scale(of.edge, 2);
         return add(of.trim, of.kerf, of.trimWander, wood, of.diameter, scale(of.offMark, 2), of.roughWander);
       },
     }),
     derivation({
-      id: 'tacks.from',
-      label: 'tacks: no nearer to the outline than',
+      id: `tacks.from.${kind}`,
+      label: `${kind} in the waste: no nearer to the outline than`,
       formula: 'trim line + its kerf + how far the trim saw strays + edge',
       source: kerfOutside,
       value: (use) => {
-        const of = use.fact('tacks.band');
-        return of && add(of.trim, of.kerf, of.trimWander, of.edge);
+        const of = use.fact(`tacks.band.${kind}`);
+        return add(of.trim, of.kerf, of.trimWander, of.edge);
       },
     }),
     derivation({
-      id: 'tacks.to',
-      label: 'tacks: no further from the outline than',
+      id: `tacks.to.${kind}`,
+      label: `${kind} in the waste: no further from the outline than`,
       formula: 'rough line − how far the rough saw strays − edge',
       source: kerfOutside,
       value: (use) => {
-        const of = use.fact('tacks.band');
-        return of && subtract(use.fact('saw.rough.distance'), of.roughWander, of.edge);
+        const of = use.fact(`tacks.band.${kind}`);
+        return subtract(use.fact('saw.rough.distance'), of.roughWander, of.edge);
       },
+    }),
+    derivation({
+      id: `tacks.zone.${kind}`,
+      label: `${kind} in the waste: where it may stand, all of it`,
+      formula: 'the wood at worst less all it keeps clear of, each with the least wood to an edge',
+      source: inTheWaste,
+      value: (use) => zone(use, kind),
     }),
   ];
 }
 
-function band(subject: Subject, use: Use, tacks: LineTacks): TackBand {
-  const { edge, diameter } = row(subject.plant.tacks, use(tacks.kind), 'plant.tacks');
+function band(subject: Subject, use: Use, kind: string): TackBand {
+  const { edge, diameter, 'off-mark': offMark } = row(subject.plant.tacks, kind, 'plant.tacks');
   const trim = sawOf(subject, use, 'trim');
   return {
     trim: most(use.fact('saw.trim.distance')),
@@ -142,14 +138,13 @@ function band(subject: Subject, use: Use, tacks: LineTacks): TackBand {
     trimWander: trim.wander,
     edge: most(use(edge)),
     diameter: most(use(diameter)),
-    offMark: most(use(tacks['off-mark'])),
+    offMark: most(use(offMark)),
     roughWander: sawOf(subject, use, 'rough').wander,
   };
 }
 
-function zone(subject: Subject, use: Use): Region {
-  const of = use.fact('tacks.band');
-  if (!of) return [];
+function zone(use: Use, kind: string): Region {
+  const of = use.fact(`tacks.band.${kind}`);
   const edgeMm = toMm(of.edge);
   const wood = evenOffset([use.fact('saw.rough.line')], -toMm(of.roughWander) - edgeMm);
   const grown = use.fact('tacks.closed').flatMap(({ region }) => offset(region, edgeMm));
