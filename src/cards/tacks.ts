@@ -48,8 +48,10 @@ export function kindsInWaste(desk: Desk): readonly string[] {
 }
 
 function stripSteps(desk: Desk): readonly Line[] {
+  // Where a blade cannot follow the outline, the strip runs as its line does: further out.
+  const straysOut = (['rough', 'trim'] as const).some((saw) => desk.use.fact(`saw.${saw}.cut`).reliefs.length > 0);
   return kindsInWaste(desk).map((kind) =>
-    say('lamination.step.strip', {
+    say(`lamination.step.${straysOut ? 'strip-bays' : 'strip'}`, {
       kind: desk.name(kindOf(desk, kind).title),
       from: desk.figure(`tacks.from.${kind}`, { decimals: 1, single: true }),
       to: desk.figure(`tacks.to.${kind}`, { decimals: 1, single: true }),
