@@ -34,9 +34,13 @@ function seams({ use }: Desk): readonly Mark[] {
 const LONG_MM = 30;
 
 /** A piece of the edge full size, the body on the left: outline, trim line, strip, rough line, with their distances. */
-export const tackStrips = (desk: Desk): readonly Drawing[] => kindsInWaste(desk).map((kind) => strip(desk, kind));
+export const tackStrips = (desk: Desk): readonly Drawing[] =>
+  kindsInWaste(desk).map((kind, i) => strip(desk, kind, i === 0 ? 'tack-strip' : `tack-strip-${letter(i)}`));
 
-function strip({ use, figure }: Desk, kind: string): Drawing {
+/** Names of drawings hold no numerals: a, b, c, … */
+const letter = (i: number): string => String.fromCharCode(97 + i);
+
+function strip({ use, figure }: Desk, kind: string, id: string): Drawing {
   const mm = (nm: number): number => hundredth(nm / 1e6);
   const [from, to] = [mm(use.fact(`tacks.from.${kind}`).value), mm(use.fact(`tacks.to.${kind}`).value)];
   const [trim, rough] = [mm(use.fact('saw.trim.distance').value), mm(use.fact('saw.rough.distance').value)];
@@ -58,7 +62,7 @@ function strip({ use, figure }: Desk, kind: string): Drawing {
     text: figure(ref, { decimals: 1, single: true }),
   });
   return {
-    id: `tack-strip-${kind}`,
+    id,
     caption: say('caption.tack-strip'),
     scale: 1,
     marks: [
