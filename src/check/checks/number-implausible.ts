@@ -1,7 +1,7 @@
 /** A number far from anything made here is asked about. */
 import { formatQuantity } from '../../units/format.ts';
 import type { Check } from '../check.ts';
-import { inOtherUnit, plausibles } from '../plausible.ts';
+import { inOtherUnit, plausiblesOf } from '../plausible.ts';
 
 const check: Check = {
   id: 'number-implausible',
@@ -11,7 +11,7 @@ const check: Check = {
   mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
   example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 6440,' },
   run: ({ subject, facts }) =>
-    plausibles(subject.spec).flatMap((leaf) => {
+    plausiblesOf(subject).flatMap((leaf) => {
       const q = facts.peek(leaf);
       const { low, high, text } = leaf.asked.plausible!;
       // What fits in the other unit is asked about by the check of that.

@@ -4,7 +4,7 @@ import { formatQuantity, withUnit, formatNumber } from '../../units/format.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import type { Facts } from '../../facts/facts.ts';
 import type { Check, Fault } from '../check.ts';
-import { inOtherUnit, plausibles } from '../plausible.ts';
+import { inOtherUnit, plausiblesOf } from '../plausible.ts';
 
 const check: Check = {
   id: 'other-unit',
@@ -13,7 +13,7 @@ const check: Check = {
   why: 'An inch taken for a millimetre is off twenty-five times, and looks like any other number on a card.',
   mend: 'Write the unit after the number.',
   example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 25.354,' },
-  run: ({ subject, facts }) => plausibles(subject.spec).flatMap((leaf) => fault(facts, leaf)),
+  run: ({ subject, facts }) => plausiblesOf(subject).flatMap((leaf) => fault(facts, leaf)),
 };
 export default check;
 

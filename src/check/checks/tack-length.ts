@@ -38,13 +38,14 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       edge: use(row.edge),
       bite: use(row.bite),
       at: row.length.id,
+      hangsOn: [row.bite.id, row.edge.id],
       kind: kindNamed(bench, use, tack),
     };
   });
   if (!seen) return [];
   const { holds, before, pin, through, length, edge, bite } = seen;
   const [deep, wood] = [bite.high ?? bite.value, edge.high ?? edge.value];
-  const at = { at: seen.at, against: against(seen.kind, seen.at, 'its length') };
+  const at = { at: seen.at, against: against(seen.kind, seen.at, 'its length'), hangsOn: seen.hangsOn };
   if (holds.value < deep) {
     const there = holds.value > 0 ? say(length, holds.value) : 'nothing';
     const lack = say(length, (length.low ?? length.value) + deep - holds.value);

@@ -11,9 +11,9 @@ const check: Check = {
   why: 'The hole of a tack shows in the face it was driven through, plugged or not, and under a clear finish most of all.',
   mend: 'Put it in the waste, or take a headless pin that stands in the glue face.',
   example: {
-    file: 'models/tarn.yaml',
-    passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
-    fails: 'pin-b: { at: { x: -70, y: -130 }, kind: brad-25 }',
+    file: 'models/plant/plant.yaml',
+    passes: 'face: glue-face, length: 14,',
+    fails: 'face: cap-face, length: 26,',
   },
   run: (bench) =>
     tacksToLookAt(bench).flatMap((tack) => {
