@@ -109,6 +109,7 @@ export type Hatch =
   | 'slab'
   | 'glue'
   | 'removed'
+  | 'tack-zone'
   | 'left-thick'
   | 'left-thinner'
   | 'left-thin'

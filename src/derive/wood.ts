@@ -22,12 +22,24 @@ import type { Edge, SurfaceId } from './surfaces.ts';
 import { causesApart, placeError, setupOf, surfaceOf } from './surfaces.ts';
 
 /** What is below or above a layer of wood. */
-export type End =
-  'top' | 'back' | { readonly cut: Cut; /** Its roof, the cap's underside, and not its floor. */ readonly roof?: true };
+export type End = 'top' | 'back' | CutEnd | FixedEnd;
+
+interface CutEnd {
+  readonly cut: Cut;
+  /** Its roof, the cap's underside, and not its floor. */
+  readonly roof?: true;
+}
+
+/** What stands at a surface and moves with it: a tack. */
+interface FixedEnd {
+  readonly surface: SurfaceId;
+}
+
+const isCutEnd = (end: End): end is CutEnd => typeof end !== 'string' && 'cut' in end;
 
 /** Of an upright layer: z of what lies above less z of what lies below, at the place where it is thinnest. */
 export function causesUpright(subject: Subject, use: Use, below: End, above: End, left: Left): readonly Cause[] {
-  const edges = [below, above].flatMap((end) => (typeof end === 'string' ? [] : [passed(subject, use, end.cut)]));
+  const edges = [below, above].flatMap((end) => (isCutEnd(end) ? [passed(subject, use, end.cut)] : []));
   const from = surfaceOfEnd(subject, below);
   const own = [...fallCauses(subject, use, below, left, -1), ...fallCauses(subject, use, above, left, 1)];
   const between = (to: SurfaceId) => causesApart(subject, use, from, to, edges);
@@ -55,7 +67,7 @@ function topCauses(
 
 /** Moved sideways under a slope, a cut finds the top that much lower. */
 function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left): readonly Cause[] {
-  if (typeof below === 'string') return [];
+  if (!isCutEnd(below)) return [];
   const face = use.fact('face.top');
   const rise = (dx: number, dy: number) =>
     (depthOn(face, xMm + dx, yMm + dy) - depthOn(face, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
@@ -70,6 +82,7 @@ const SLOPE_MM = 0.5;
 function surfaceOfEnd({ spec }: Subject, end: End): SurfaceId {
   if (end === 'back') return surfaceOf(spec, 'back-face');
   if (end === 'top') return surfaceOf(spec, 'machined-top');
+  if (!isCutEnd(end)) return end.surface;
   return end.roof ? 'glue-face' : floorOf(end.cut);
 }
 
@@ -81,8 +94,8 @@ export function passed(subject: Subject, use: Use, cut: Cut): Edge {
 
 /** A sloping floor, or the axis of a channel, moves with its fall by how far along it lies. */
 function fallCauses(subject: Subject, use: Use, end: End, { xMm, yMm }: Left, sign: 1 | -1): readonly Cause[] {
-  const falls = typeof end === 'string' || end.roof ? undefined : end.cut.spec.falls;
-  if (typeof end === 'string' || !falls) return [];
+  const falls = !isCutEnd(end) || end.roof ? undefined : end.cut.spec.falls;
+  if (!isCutEnd(end) || !falls) return [];
   const cut = use.fact(`${cutId(end.cut)}.void`);
   const down = use(setupOf(subject.spec, requirementOf(subject, use, end.cut).setup).up) === 'back' ? 1 : -1;
   const along = cut.kind === 'pocket' ? alongY(bounds(cut.region[0]!)!, yMm) : alongTube(cut, xMm, yMm);

@@ -9,6 +9,7 @@ import type { SetupId } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
 import { hundredth } from './coordinates.ts';
 import { say } from '../station.ts';
+import { tackMarks } from './tacks.ts';
 
 export type View = 'top' | 'back';
 
@@ -28,6 +29,8 @@ export interface PlanWanted {
   readonly flaws?: boolean;
   readonly pattern?: boolean;
   readonly points?: boolean;
+  /** Where a tack of the lamination may stand, and where each does. */
+  readonly tacks?: boolean;
 }
 
 /** Numbered points on the part as it is at this station, its saw line and location holes. */
@@ -57,6 +60,7 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.reliefs) marks.push(...reliefs(desk, wanted.reliefs, flip));
   marks.push(outline(wanted.outline ?? 'outline', use.fact('outline.polygon')));
   marks.push(...centreline(desk, wanted.seam ? 'seam' : 'centre'));
+  if (wanted.tacks) marks.push(...tackMarks(desk));
   if (wanted.flaws) marks.push(...flaws(desk, flip));
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
   if (wanted.pattern) marks.push(...pattern(desk, flip));

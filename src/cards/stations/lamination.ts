@@ -2,32 +2,36 @@
 import { byEye, cautions, key, one } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
 import { stack } from '../drawing/stack.ts';
+import { tackStrips } from '../drawing/tacks.ts';
 import { laminating } from '../laminating.ts';
 import type { Station } from '../station.ts';
 import { say } from '../station.ts';
+import { countSteps, kindsInWaste, pinSteps, tackSteps, tackTable } from '../tacks.ts';
 
 const station: Station = {
   id: 'lamination',
   on: ({ parts }) => parts.includes('cap'),
   card: (desk) => {
     const glue = laminating(desk);
+    const tacked = desk.use.fact('tacks.count').value > 0;
     return {
       keyNumbers: [
         key(say('lamination.key.glue'), desk.figure('lamination.glue', { single: true })),
+        ...(tacked ? [key(say('lamination.key.tacks'), desk.figure('tacks.count'))] : []),
         key(say('lamination.key.open-time'), desk.figure(glue.open)),
-        key(say('lamination.key.trim'), desk.figure('saw.trim.distance', { fraction: true })),
       ],
       steps: [
         say('lamination.step.faces'),
         say('lamination.step.pair'),
         say('lamination.step.dry'),
+        ...pinSteps(desk),
         say('lamination.step.spread', {
           glue: desk.figure('lamination.glue', { single: true }),
           spread: desk.figure(glue.spread),
         }),
         say('lamination.step.go-pin'),
-        say('lamination.step.tack'),
-        say('lamination.step.count'),
+        ...tackSteps(desk),
+        ...countSteps(desk),
         say('lamination.step.close', { open: desk.figure(glue.open) }),
         say('lamination.step.mark'),
       ],
@@ -41,26 +45,43 @@ const station: Station = {
         byEye(desk, say('lamination.check.glue'), desk.gauge('glue').name),
         byEye(desk, say('lamination.check.time'), desk.gauge('time').name),
         byEye(desk, say('lamination.check.pins'), say('common.go-pin')),
-        {
-          what: say('lamination.check.tacks-in'),
-          gauge: say('common.by-count'),
-          often: say('common.every-piece'),
-          boxes: [one],
-        },
+        ...(tacked
+          ? [
+              {
+                what: say('lamination.check.tacks-in', { count: desk.figure('tacks.count') }),
+                gauge: say('common.by-count'),
+                often: say('common.every-piece'),
+                boxes: [one],
+              },
+            ]
+          : []),
       ],
       whenOut: [say('lamination.out.late'), say('lamination.out.slid')],
       cautions: cautions(desk, 'glue', 'metal', 'lifting'),
       drawings: [
-        plan(desk, { caption: say('caption.tacks'), view: 'top', rough: true, trim: true, seam: true, pattern: true }),
+        plan(desk, {
+          caption: say(`caption.${!tacked ? 'no-tacks' : kindsInWaste(desk).length > 0 ? 'tacks' : 'tack-pins'}`),
+          view: 'top',
+          rough: true,
+          trim: true,
+          seam: true,
+          pattern: true,
+          tacks: true,
+        }),
+        ...tackStrips(desk),
         stack(desk),
       ],
-      tables: [],
+      tables: tackTable(desk),
       signOff: [],
     };
   },
   sheet: {
-    columns: ['sheet-column.glue', 'sheet-column.open-time'],
-    cells: (desk) => [desk.figure('lamination.glue', { single: true }), desk.figure(laminating(desk).open)],
+    columns: ['sheet-column.glue', 'sheet-column.tacks', 'sheet-column.open-time'],
+    cells: (desk) => [
+      desk.figure('lamination.glue', { single: true }),
+      desk.figure('tacks.count'),
+      desk.figure(laminating(desk).open),
+    ],
   },
 };
 export default station;

@@ -16,6 +16,13 @@ function stepLine(desk: Desk): Line {
   return say('sign-off.check.step-most', { step: desk.figure('perimeter.most-step', { decimals: 1, single: true }) });
 }
 
+/** Pins in the joint stay where they are: they are no metal to be found. */
+function metalLine(desk: Desk): Line {
+  const pins = desk.route.parts.includes('cap') && desk.use.fact('tacks.in-body').value > 0;
+  if (!pins) return say('sign-off.check.metal');
+  return say('sign-off.check.metal-pins', { count: desk.figure('tacks.in-body') });
+}
+
 /** What the finished body weighs, where it balances, where it is thinnest. */
 function bodyTable(desk: Desk): Table {
   const thinnest = desk.use.fact('body.thinnest');
@@ -80,7 +87,7 @@ const station: Station = {
         byEye(desk, say('sign-off.check.cavities'), goNoGo),
         byEye(desk, stepLine(desk)),
         byEye(desk, say('sign-off.check.tear-out')),
-        byEye(desk, say('sign-off.check.metal')),
+        byEye(desk, metalLine(desk)),
       ],
       whenOut: [say('sign-off.out.any')],
       cautions: cautions(desk, 'lifting'),

@@ -9,6 +9,8 @@ const station: Station = {
   on: () => true,
   card: (desk) => {
     const cap = desk.route.parts.includes('cap');
+    const drawn = cap && desk.use.fact('tacks.out').value > 0;
+    const leftInWaste = cap && desk.use.fact('tacks.in-waste').value > 0;
     const line = desk.figure('saw.trim.distance', { fraction: true });
     return {
       keyNumbers: [
@@ -17,7 +19,8 @@ const station: Station = {
         key(say('trim-sawing.key.width'), desk.figure('outline.width', { decimals: 0 })),
       ],
       steps: [
-        ...(cap ? [say('trim-sawing.step.metal')] : []),
+        ...(drawn ? [say('trim-sawing.step.metal', { count: desk.figure('tacks.out') })] : []),
+        ...(leftInWaste ? [say('trim-sawing.step.metal-stays', { count: desk.figure('tacks.in-waste') })] : []),
         say('trim-sawing.step.template'),
         ...reliefSteps(desk, 'trim'),
         say('trim-sawing.step.saw', { line }),
@@ -29,10 +32,10 @@ const station: Station = {
         { role: say('tool.line'), name: desk.gauge('line').name },
       ],
       checks: [
-        ...(cap
+        ...(drawn
           ? [
               {
-                what: say('trim-sawing.check.tacks'),
+                what: say('trim-sawing.check.tacks', { count: desk.figure('tacks.out') }),
                 gauge: say('common.by-count'),
                 often: say('common.every-piece'),
                 boxes: [one],

@@ -99,7 +99,7 @@ function between(subject: Subject, use: Use, a: Cut, b: Cut): Wood | undefined {
   const found = leftBetween(one, other);
   if (!found) return undefined;
   if (found.mm === -Infinity) return woodOf(cutId(b), found, []);
-  const [below, above] = order(one, other) ? [a, b] : [b, a];
+  const [below, above] = isBelow(one, other) ? [a, b] : [b, a];
   // First order: a way through the wood that leans takes its part of either. It never says too much is left.
   const upright =
     found.up > 0 ? causesUpright(subject, use, endOf(use, below, 'above'), endOf(use, above, 'below'), found) : [];
@@ -117,7 +117,7 @@ function endOf(use: Use, cut: Cut, other: 'above' | 'below'): End {
 }
 
 /** Whether the first lies below the second. */
-const order = (one: Void, other: Void): boolean => heightOf(one) <= heightOf(other);
+export const isBelow = (one: Void, other: Void): boolean => heightOf(one) <= heightOf(other);
 
 function heightOf(cut: Void): number {
   if (cut.kind === 'tube') return (cut.from.zMm + cut.to.zMm) / 2;
@@ -126,7 +126,7 @@ function heightOf(cut: Void): number {
 }
 
 /** Nominal to the thousandth; off by what its causes say. */
-function woodOf(against: string, left: Left, causes: readonly Cause[]): Wood {
+export function woodOf(against: string, left: Left, causes: readonly Cause[]): Wood {
   const mm = Math.max(left.mm, -MEETING_MM);
   return { against, left, wood: withCauses(lengthOfMm(mm, 2), causes) };
 }

@@ -41,6 +41,7 @@ export const HATCHES: readonly Hatch[] = [
   'slab',
   'glue',
   'removed',
+  'tack-zone',
   'left-thick',
   'left-thinner',
   'left-thin',
@@ -72,5 +73,7 @@ const TILES: Readonly<Record<Hatch, { size: number; angle: number; inside: strin
   'left-thin': { size: 1.1, angle: 45, inside: white(1.1) + stroke('M0 .55H1.1M.55 0V1.1', 0.26) },
   'left-thinnest': { size: 0.8, angle: 45, inside: white(0.8) + stroke('M0 .4H.8M.4 0V.8', 0.5) },
   nothing: { size: 2, angle: 0, inside: white(2) },
+  // A strip less than a millimetre wide on paper: dark enough to be seen as one.
+  'tack-zone': { size: 0.7, angle: 45, inside: stroke('M0 .35H.7', 0.4) },
   removed: { size: 2, angle: 45, inside: '<circle cx="1" cy="1" r=".3" fill="#000"/>' },
 };
