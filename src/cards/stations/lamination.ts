@@ -21,7 +21,11 @@ const station: Station = {
         key(say('lamination.key.open-time'), desk.figure(glue.open)),
       ],
       steps: [
-        say('lamination.step.faces'),
+        say('lamination.step.faces', { fresh: desk.figure(glue['fresh-for']) }),
+        say('lamination.step.bodies', {
+          stack: desk.figure('press.stack.bodies'),
+          row: desk.figure('press.row.bodies'),
+        }),
         say('lamination.step.pair'),
         say('lamination.step.dry'),
         ...pinSteps(desk),

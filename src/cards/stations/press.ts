@@ -20,10 +20,10 @@ const station: Station = {
         key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
       ],
       steps: [
-        say('press.step.count'),
+        tacksIn(desk) ? say('press.step.count', { count: desk.figure('tacks.count') }) : say('press.step.one-model'),
         ...loadingSteps(desk),
         say('press.step.time', { time: desk.figure(glue.press) }),
-        say('press.step.unload'),
+        tacksOut(desk) ? say('press.step.unload-tacks', { count: desk.figure('tacks.out') }) : say('press.step.unload'),
         say('press.step.rest', { after: desk.figure(glue.after) }),
       ],
       tools: [
@@ -35,7 +35,14 @@ const station: Station = {
         thicknessCheck(desk, say('press.check.blank'), 'thickness.blank', 'thickness'),
         byEye(desk, say('press.check.flat', { flat: desk.figure(flatness(desk)) }), desk.gauge('flatness').name),
         byEye(desk, say('press.check.line')),
-        { ...byEye(desk, say('press.check.tacks'), say('common.by-count')), often: say('common.every-piece') },
+        ...(tacksOut(desk)
+          ? [
+              {
+                ...byEye(desk, say('press.check.tacks', { count: desk.figure('tacks.out') }), say('common.by-count')),
+                often: say('common.every-piece'),
+              },
+            ]
+          : []),
       ],
       whenOut: ['thick', 'thin', 'bowed', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
@@ -68,6 +75,9 @@ const station: Station = {
   },
 };
 export default station;
+
+const tacksIn = (desk: Desk): boolean => desk.use.fact('tacks.count').value > 0;
+const tacksOut = (desk: Desk): boolean => desk.use.fact('tacks.out').value > 0;
 
 /** The plan of the points, with the middle of the glue on it. */
 const centred = (desk: Desk) => {

@@ -17,7 +17,7 @@ const check: Check = {
   severity: 'caution',
   why: 'Near either end of its scale a gauge is read badly: at the bottom a mark is a large part of the pressure, at the top there is nothing in hand.',
   mend: 'Fit a gauge whose scale suits the press, or put more or fewer stacks side by side.',
-  example: { file: 'models/plant/plant.yaml', passes: 'gauge-full-scale: 16 MPa', fails: 'gauge-full-scale: 25 MPa' },
+  example: { file: 'models/plant/plant.yaml', passes: 'gauge-full-scale: 18 MPa', fails: 'gauge-full-scale: 25 MPa' },
   run: (bench) => {
     if (!partsOf(bench.subject.spec).includes('cap')) return [];
     const stacks = look(bench.facts, (use) => use.fact('press.side-by-side').value) ?? 1;
