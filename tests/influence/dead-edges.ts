@@ -110,6 +110,9 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
   {
     reason: 'A word that chooses between ways to the same number in the models we have.',
     edges: [
+      '*.joint-pressure ← plant.lines.*.adhesive',
+      '*.row.force ← model',
+      '*.stack.force ← model',
       'cavity.*.deep ← carve.kind',
       'cavity.*.required ← cavities.*.from',
       'cavity.*.required ← setups.(part).up',
@@ -138,15 +141,39 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'hole.*.through ← setups.(part).up',
       'movement.(part).sources-agree ← timber.(part).species',
       'movement.*.sources-agree ← timber.*.species',
+      'tacks.in-body ← plant.tacks.*.out',
+      'tacks.in-waste ← plant.tacks.*.out',
+      'tacks.out ← plant.tacks.*.out',
+      'tacks.stay ← plant.tacks.*.out',
       'thickness.body.back-faced.achieved ← setups.(part).rests-on',
       'thickness.body.machined.(part).achieved ← setups.(part).rests-on',
     ],
   },
   {
     reason:
+      'Of two bounds the narrower counts, or a curve between two points is flat where our woods lie: the other does not show.',
+    edges: [
+      '*.bears.(part) ← published.joint-pressure.highest-density.density',
+      '*.bears.(part) ← published.joint-pressure.low-density.density',
+      '*.last-grit ← *.belts',
+      '*.layers.daylight ← plant.machines.*.closed-height',
+      '*.layers.least ← plant.machines.*.daylight',
+      '*.row.height ← plant.machines.*.closed-height',
+      '*.row.height ← plant.machines.*.daylight',
+      '*.stack.height ← plant.machines.*.closed-height',
+      '*.stack.height ← plant.machines.*.daylight',
+      'tack.*.bar ← plant.tacks.*.bite',
+      'tack.*.before-point ← plant.tacks.*.(part)',
+      'tacks.closed ← saw.rough.cut',
+      'tacks.closed ← saw.trim.cut',
+      'tacks.of.* ← tack.*.spot',
+      'tacks.wood ← plant.machines.*.kerf',
+    ],
+  },
+  {
+    reason:
       'Rows chosen by a size: another one is chosen only where several sizes change together, or the rows say the same.',
     edges: [
-      '*.last-grit ← *.belts',
       'edge.(part).faces ← plant.adhesives.*.field.(part).up-to',
       'edge.(part).pulses-a-face ← plant.adhesives.*.field.(part).up-to',
       'edge.*.faces ← plant.adhesives.*.field.(part).up-to',
