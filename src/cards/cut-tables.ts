@@ -88,7 +88,7 @@ function channelTable(desk: Desk, id: SetupId): readonly Table[] {
       desk.figure(`channel.${name}.end-across`, { single: true }),
       desk.figure(channel.end.y, { single: true }),
       desk.figure(channel.depth, { single: true }),
-      desk.figure(`channel.${name}.end-depth`, { single: true }),
+      desk.figure(`channel.${name}.end-depth`, { decimals: 1, single: true }),
       cutterName(desk, desk.use(channel.drill)),
     ];
   });

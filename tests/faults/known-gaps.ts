@@ -106,6 +106,7 @@ export const knownGaps: readonly Gap[] = [
     reason:
       'Gauges: what a gauge reads is not held against the check it does, nor its step against what it reads; a check without a gauge passes where the card can do without.',
     ids: [
+      'sample/another word of the list/gauges.clamp-gauge.reads/time',
       'sample/another row of the table/stations.edge-gluing.gauges.time/depth-gauge',
       'sample/another row of the table/stations.jointing.gauges.straightedge/scale',
       'sample/another row of the table/stations.lamination.gauges.glue/caliper',
@@ -378,6 +379,8 @@ export const knownGaps: readonly Gap[] = [
   {
     reason: 'A row that is renamed or gone is a top finding at each use: the same unknown name is one mistake.',
     ids: [
+      'sample/name of a row misspelt/cutters.mill-8',
+      'sample/removed, optional/stations.trim-sawing',
       'sample/key misspelt/tacks',
       'sample/removed, optional/tacks.pin-14',
       'sample/name of a row misspelt/tacks.pin-14',

@@ -31,18 +31,23 @@ function fault({ subject: { spec, plant }, facts }: Bench, part: Part): Fault[] 
       needed: use.fact(`stock.${part}.needed`),
       board: use.fact(`stock.${part}.board`),
       planed: use.fact(`thickness.part.${part}.planed`),
+      rough: use.fact(`thickness.part.${part}.rough`),
       removal: use.fact(`least-removal.part.${part}.planed`),
     };
   });
   if (!seen) return [];
-  const { rowId, resawn, least, needed, board, planed, removal } = seen;
+  const { rowId, resawn, least, needed, board, planed, rough, removal } = seen;
   if (least.value >= needed.value) return [];
   const thickest = planed.high ?? planed.value;
+  const why =
+    needed.value > thickest + removal.value
+      ? `its rough stage at the thinnest, ${say(rough, rough.low ?? rough.value)}`
+      : `${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up`;
   const arrives = resawn ? 'its leaves come out at' : 'this one is delivered down to';
   return [
     {
       at: `timber.${part}.stock`,
-      what: `The ${part} needs ${say(planed, needed.value)} of rough board (${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up), and ${arrives} ${say(planed, least.value)}.`,
+      what: `The ${part} needs ${say(planed, needed.value)} of rough board (${why}), and ${arrives} ${say(planed, least.value)}.`,
       mend: `Name stock of at least ${say(planed, board.value)}.`,
       against: [
         { at: rowId, text: 'the thinnest delivered' },

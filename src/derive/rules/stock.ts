@@ -38,12 +38,15 @@ function stock(subject: Subject, part: Part) {
     derivation({
       id: `stock.${part}.needed`,
       label: `${part}: rough thickness a piece must have`,
-      formula: 'planed at its thickest + what planing must take off to clean up',
+      formula:
+        'planed at its thickest + what planing must take off to clean up, and no less than the rough stage at its thinnest',
       source: practice('tolerance chain, worst case: textbook stack'),
       value: (use) => {
         const planed = use.fact(`thickness.part.${part}.planed`);
         const removal = nominal(use.fact(`least-removal.part.${part}.planed`));
-        return add({ ...nominal(planed), value: planed.high ?? planed.value }, removal);
+        const cleaned = add({ ...nominal(planed), value: planed.high ?? planed.value }, removal);
+        const rough = use.fact(`thickness.part.${part}.rough`);
+        return { ...cleaned, value: Math.max(cleaned.value, rough.low ?? rough.value) };
       },
     }),
     derivation({
