@@ -23,6 +23,16 @@ export interface Limits {
   readonly target: string;
   readonly unit: string;
   readonly second?: { readonly low: string; readonly high: string; readonly unit: string };
+  /**
+   * What a reading must lie inside to be accepted, where the plant asks for that: the limits drawn in by
+   * the gauge's uncertainty on both sides. Neither the limits nor the target.
+   */
+  readonly acceptance?: {
+    readonly low: string;
+    readonly high: string;
+    readonly unit: string;
+    readonly second?: { readonly low: string; readonly high: string; readonly unit: string };
+  };
 }
 
 /** A name somebody gave: a machine's title, a program number, a grade. Its digits are part of a name, no quantity. */
@@ -177,6 +187,8 @@ export interface Card extends CardBody {
   readonly handLine?: Line;
   readonly finishNames: readonly Name[];
   readonly decides: Name;
+  /** When a reading counts as in; absent where nothing is measured against limits. */
+  readonly accepts?: Line;
   /** Notes in the engineer's or the plant's own words. */
   readonly notes: readonly Name[];
   /** Cautions that somebody lets stand. */

@@ -31,14 +31,51 @@ export function keyOf(station: string, { spec, hand }: Subject, use: Use): CardK
   return { model: use(spec.model), hand, finishes: spec.finishes.map((finish) => use(finish)), station };
 }
 
-export function deskAt(station: Station, subject: Subject, facts: Facts, use: Use, readings: Reading[]): Desk {
+/** What a card asks of its gauges, written down while it is made. */
+export interface Noted {
+  readonly readings: Reading[];
+  /** Facts that name its gauges. */
+  readonly gauges: Set<string>;
+}
+
+export const blankRecord = (): Noted => ({ readings: [], gauges: new Set() });
+
+export function deskAt(station: Station, subject: Subject, facts: Facts, use: Use, record: Noted): Desk {
   const { plant, spec } = subject;
   const at: StationRow = row(plant.stations, station.id, 'plant.stations');
   const name = (leaf: Leaf<string>): Name => ({ kind: 'name', text: use(leaf), fact: leaf.id });
   const gaugeLeaf = (role: string) => wanted(at.gauges?.[role], `plant.stations.${station.id}.gauges.${role}`);
   const gauge = (role: string): Gauge => {
-    const { title, unit, resolution } = row(plant.gauges, use(gaugeLeaf(role)), 'plant.gauges');
-    return { name: name(title), unit: findUnit(use(unit))?.id ?? use(unit), step: use(resolution).value };
+    const leaf = gaugeLeaf(role);
+    const { title, unit, resolution, uncertainty } = row(plant.gauges, use(leaf), 'plant.gauges');
+    record.gauges.add(leaf.id);
+    const step = use(resolution);
+    const off = uncertainty && use(uncertainty);
+    return {
+      name: name(title),
+      unit: findUnit(use(unit))?.id ?? use(unit),
+      step: step.value,
+      // Of another kind than its step it says nothing: a check says so.
+      ...(off?.kind === step.kind ? { uncertainty: off.value } : {}),
+    };
+  };
+  const band = at['guard-band'] ?? plant.plant?.['guard-band'];
+  const read = (ref: Ref, role: string, accepted: boolean): Limits => {
+    const guarded = accepted && band && use(band) === 'full' ? band.id : undefined;
+    const shown = limits(use, ref, gauge(role));
+    const reading = {
+      fact: valueOf(use, ref).id,
+      gauge: gaugeLeaf(role).id,
+      ...(guarded === undefined ? {} : { guarded }),
+    };
+    if (!shown.ok) {
+      record.readings.push({ ...reading, counts: 0, why: shown.why });
+      return unreadable(use, ref);
+    }
+    const { counts, proven } = shown;
+    record.readings.push({ ...reading, counts, ...(proven === undefined ? {} : { provable: proven !== 'nothing' }) });
+    const acceptance = guarded === undefined || proven === 'nothing' ? undefined : proven;
+    return { ...shown.limits, ...(acceptance ? { acceptance } : {}) };
   };
   return {
     subject,
@@ -54,12 +91,8 @@ export function deskAt(station: Station, subject: Subject, facts: Facts, use: Us
         row(plant.machines, use(wanted(at.machine, `plant.stations.${station.id}.machine`)), 'plant.machines').title,
       ),
     figure: (ref, style) => figure(use, ref, style),
-    limits: (ref, role) => {
-      const read = limits(use, ref, gauge(role));
-      const reading = { fact: valueOf(use, ref).id, gauge: gaugeLeaf(role).id };
-      readings.push(read.ok ? { ...reading, counts: read.counts } : { ...reading, counts: 0, why: read.why });
-      return read.ok ? read.limits : unreadable(use, ref);
-    },
+    limits: (ref, role) => read(ref, role, true),
+    span: (ref, role) => read(ref, role, false),
   };
 }
 

@@ -18,6 +18,8 @@ export interface Gauge {
   readonly unit: string;
   /** Its smallest step, in the base unit of what it reads. */
   readonly step: number;
+  /** U95 of a reading (expanded, k = 2), in the same unit; absent where the plant gives none. */
+  readonly uncertainty?: number;
 }
 
 /** Step of limits repeated in the second unit: what a gauge of that unit commonly reads; common practice, no source. */
@@ -115,8 +117,17 @@ function secondDecimals(kind: Kind, unit: string, decimals: number): number {
 }
 
 export type LimitsOnCard =
-  | { readonly ok: true; readonly limits: Limits; readonly counts: number }
+  | {
+      readonly ok: true;
+      readonly limits: Limits;
+      readonly counts: number;
+      /** The limits drawn in by the gauge's uncertainty; 'nothing' where no reading of it is left between them. */
+      readonly proven?: Drawn | 'nothing';
+    }
   | { readonly ok: false; readonly why: string };
+
+/** Limits a reading must lie inside to be proven in. */
+export type Drawn = NonNullable<Limits['acceptance']>;
 
 /** Limits as this gauge reads them, and inward again in the second unit. */
 export function limits(use: Use, ref: Ref, gauge: Gauge): LimitsOnCard {
@@ -131,7 +142,21 @@ export function limits(use: Use, ref: Ref, gauge: Gauge): LimitsOnCard {
     ok: true,
     counts,
     limits: { kind: 'limits', fact: id, low, high, target, unit: first.unit, ...(second ? { second } : {}) },
+    ...(gauge.uncertainty === undefined ? {} : { proven: drawnIn(q, gauge, gauge.uncertainty) }),
   };
+}
+
+/**
+ * Lower limit + U and upper limit − U, then inward to the step of the gauge: whatever reads inside is inside, however far
+ * the gauge is off within its U95. Source: ISO 14253-1, proof of conformity.
+ */
+function drawnIn(q: Quantity, { unit, step }: Gauge, uncertainty: number): Drawn | 'nothing' {
+  const { low, high } = q;
+  if (low === undefined || high === undefined || low + uncertainty > high - uncertainty) return 'nothing';
+  const drawn = formatLimits({ ...q, low: low + uncertainty, high: high - uncertainty }, { unit, step });
+  if (!drawn.ok) return 'nothing';
+  const second = secondLimits(drawn);
+  return { low: drawn.low, high: drawn.high, unit: drawn.unit, ...(second ? { second } : {}) };
 }
 
 function secondLimits(first: PrintedLimits): Limits['second'] {

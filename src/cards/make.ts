@@ -1,15 +1,16 @@
 /** The fourth phase: the cards of one hand of a model, in route order, and what they show. */
-import type { CardSeen, Reading } from '../facts/card-seen.ts';
+import type { CardSeen } from '../facts/card-seen.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { Leaf } from '../facts/leaf.ts';
 import { placeOf } from '../facts/placed.ts';
 import { row } from '../facts/row.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Finding } from '../findings/finding.ts';
-import type { Card, MadeCard, Name } from './card.ts';
+import type { Card, CardBody, Line, MadeCard, Name } from './card.ts';
 import { contentCode } from './code.ts';
-import { deskAt, keyOf, stationsOf } from './desk.ts';
-import type { Station } from './station.ts';
+import type { Noted } from './desk.ts';
+import { blankRecord, deskAt, keyOf, stationsOf } from './desk.ts';
+import type { Desk, Station } from './station.ts';
 import { say } from './station.ts';
 
 /** A caution somebody lets stand: it prints on every card of the model. */
@@ -47,11 +48,12 @@ type MadeOne = { readonly card: Card; readonly seen: CardSeen } | { readonly fin
 
 function makeCard(station: Station, subject: Subject, facts: Facts, permits: readonly Permitted[]): MadeOne {
   const { spec, plant } = subject;
-  const readings: Reading[] = [];
+  const record = blankRecord();
   const reading = facts.read((use): Card => {
-    const desk = deskAt(station, subject, facts, use, readings);
+    const desk = deskAt(station, subject, facts, use, record);
     const { row: at } = desk;
     const note = spec.notes?.[station.id];
+    const body = station.card(desk);
     return {
       key: keyOf(station.id, subject, use),
       model: desk.name(spec.title),
@@ -59,6 +61,7 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
       ...(spec.handed ? { handLine: say(`hand.${subject.hand}`) } : {}),
       finishNames: spec.finishes.map((finish) => desk.name(row(plant.finishes, use(finish), 'plant.finishes').title)),
       decides: desk.name(at.decides),
+      ...accepts(body, desk),
       notes: [note, at.notice].flatMap((leaf) => (leaf ? [desk.name(leaf)] : [])),
       permits: permits.map(({ what, at: found, reason, name, until }) =>
         say('common.permitted', {
@@ -68,10 +71,10 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
           until: desk.name(until),
         }),
       ),
-      ...station.card(desk),
+      ...body,
     };
   });
-  if (reading.ok) return { card: reading.value, seen: seenOn(reading.value, readings) };
+  if (reading.ok) return { card: reading.value, seen: seenOn(reading.value, record) };
   const finding: Finding = {
     id: 'card-not-made',
     severity: 'error',
@@ -86,7 +89,17 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
   return { finding };
 }
 
-function seenOn(card: Card, readings: readonly Reading[]): CardSeen {
+/** When a reading counts as in. Every card with limits says so: usage and standards differ. */
+function accepts({ checks }: CardBody, desk: Desk): { readonly accepts?: Line } {
+  const measured = checks.flatMap(({ limits }) => (limits ? [limits] : []));
+  if (measured.length === 0) return {};
+  const drawn = measured.some(({ acceptance }) => acceptance !== undefined);
+  return {
+    accepts: drawn ? say('common.accept-drawn-in', { who: desk.name(desk.row.decides) }) : say('common.accept-limits'),
+  };
+}
+
+function seenOn(card: Card, { readings, gauges }: Noted): CardSeen {
   const notes = card.notes.map(({ fact, text }: Name) => ({ fact, text }));
-  return { station: card.key.station, readings, notes };
+  return { station: card.key.station, readings, gauges: [...gauges], notes };
 }

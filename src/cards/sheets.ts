@@ -3,7 +3,7 @@ import type { Facts } from '../facts/facts.ts';
 import { namesOf } from '../facts/row.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { StationSheet } from './card.ts';
-import { deskAt, keyOf, stationsOf } from './desk.ts';
+import { blankRecord, deskAt, keyOf, stationsOf } from './desk.ts';
 import type { Station } from './station.ts';
 import { say } from './station.ts';
 import { all } from './stations/all.generated.ts';
@@ -34,7 +34,7 @@ export function makeSheets(
 function sheetRow(station: Station, subject: Subject, facts: Facts) {
   if (!stationsOf(subject, facts).includes(station)) return [];
   const reading = facts.read((use) => {
-    const desk = deskAt(station, subject, facts, use, []);
+    const desk = deskAt(station, subject, facts, use, blankRecord());
     const row = {
       key: keyOf(station.id, subject, use),
       model: desk.name(subject.spec.title),

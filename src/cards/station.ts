@@ -44,8 +44,13 @@ export interface Desk {
   readonly machine: () => Name;
   /** The gauge this station has for a role. */
   readonly gauge: (role: string) => Gauge;
-  /** A number with limits as the gauge of that role reads them. A gauge that cannot is a finding. */
+  /**
+   * A number with limits as the gauge of that role reads them, with acceptance limits where the plant asks for them. A
+   * gauge that cannot is a finding.
+   */
   readonly limits: (ref: Ref, role: string) => Limits;
+  /** The same of what nobody accepts by at this station: what comes in, a difference of two readings. */
+  readonly span: (ref: Ref, role: string) => Limits;
   readonly figure: (ref: Ref, style?: FigureStyle) => Figure;
   readonly name: (leaf: Leaf<string>) => Name;
 }

@@ -2,6 +2,8 @@
 export interface CardSeen {
   readonly station: string;
   readonly readings: readonly Reading[];
+  /** Facts that name the gauges of this card, with limits to read or without. */
+  readonly gauges: readonly string[];
   /** Texts in somebody's own words. */
   readonly notes: readonly { readonly fact: string; readonly text: string }[];
 }
@@ -12,6 +14,10 @@ export interface Reading {
   readonly gauge: string;
   /** How many of its steps lie inside the limits. */
   readonly counts: number;
+  /** Whether any reading is left between the limits drawn in by its uncertainty; absent where it has none. */
+  readonly provable?: boolean;
+  /** Fact that asks for acceptance limits here. */
+  readonly guarded?: string;
   /** Why it cannot be read at all. */
   readonly why?: string;
 }

@@ -44,6 +44,7 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     drawings,
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
     checks: card.checks.map((check) => checkView(check, talk)),
+    accepts: card.accepts ? talk.html(card.accepts) : null,
     whenOut: card.whenOut.map((line) => talk.html(line)),
     cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
     notices: cautionView('notice', card, talk),

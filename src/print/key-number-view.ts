@@ -15,6 +15,8 @@ export function keyNumberView({ label, value }: KeyNumber, talk: Speech) {
   const seconds = items.flatMap((item) => secondUnit(item, talk) ?? []);
   return {
     label: talk.html(label),
+    // Its limits stand with its check: here there is room for what counts.
+    accepted: items.some((item) => item.kind === 'limits' && item.acceptance !== undefined),
     inWords: items.some((item) => item.kind === 'line'),
     numbers: numbers.map(({ text, unit }, i): Part => {
       // A unit that all share is said once, at the end.
@@ -37,6 +39,9 @@ function firstUnit(item: Arg, talk: Speech): { text: string; unit: string } {
 }
 
 function secondUnit(item: Arg, talk: Speech): { text: string; unit: string } | undefined {
-  if ((item.kind !== 'figure' && item.kind !== 'limits') || !item.second) return undefined;
-  return talk.number({ ...item, ...item.second });
+  if (item.kind === 'figure') return item.second && talk.number({ ...item, ...item.second });
+  if (item.kind !== 'limits') return undefined;
+  // What stands large is repeated: the acceptance limits, where there are any.
+  const { second } = item.acceptance ?? item;
+  return second && talk.number({ kind: 'limits', fact: item.fact, target: '', ...second });
 }

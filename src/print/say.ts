@@ -44,7 +44,27 @@ function figureSegments({ text, unit, second }: Figure): Segment[] {
   return inBoth(withUnit(text, unit), second && withUnit(second.text, second.unit));
 }
 
-function limitsSegments({ low, high, unit, second }: Limits, words: Words, tell: Tell): Segment[] {
+/**
+ * Limits, and after them what a reading must lie inside to be accepted, where that is less. In a sentence only the latter
+ * stands: it says what to do.
+ */
+function limitsSegments(limits: Limits, words: Words, tell: Tell): Segment[] {
+  const { acceptance } = limits;
+  const own = rangeSegments(limits, words, tell);
+  if (!acceptance) return own;
+  const accept = plainText(sentence('labels.accept', {}, words, tell));
+  return [...own, { text: `; ${accept} ` }, ...rangeSegments(acceptance, words, tell)];
+}
+
+/** What to act on: of limits with acceptance limits, these. */
+function acted(arg: Arg): Arg {
+  if (arg.kind !== 'limits' || !arg.acceptance) return arg;
+  return { kind: 'limits', fact: arg.fact, target: arg.target, ...arg.acceptance };
+}
+
+type Range = Pick<Limits, 'low' | 'high' | 'unit' | 'second'>;
+
+function rangeSegments({ low, high, unit, second }: Range, words: Words, tell: Tell): Segment[] {
   return inBoth(
     withUnit(rangeText(low, high, words, tell), unit),
     second && withUnit(rangeText(second.low, second.high, words, tell), second.unit),
@@ -74,7 +94,7 @@ export function sentence(id: string, args: Readonly<Record<string, Arg>>, words:
     const name = match[1] ?? '';
     const arg = Object.hasOwn(args, name) ? args[name] : undefined;
     if (!arg) tell(argumentMissing(id, name, found.place, Object.keys(args)));
-    segments.push(...(arg ? resolve(arg, words, tell) : [{ text: `[${name}]` }]));
+    segments.push(...(arg ? resolve(acted(arg), words, tell) : [{ text: `[${name}]` }]));
   }
   if (last < found.text.length) segments.push({ text: found.text.slice(last) });
   return segments;

@@ -19,6 +19,8 @@ export interface NumberView {
   readonly text: string;
   readonly unit: string;
   readonly second: string | null;
+  /** Where a reading is accepted by less than the limits: that stands large, and the limits here. */
+  readonly limits: string | null;
 }
 
 export function speech(words: Words, tell: Tell): Speech {
@@ -49,13 +51,15 @@ function named(text: string): Arg {
 function numberView(value: Figure | Limits, words: Words, tell: Tell): NumberView {
   if (value.kind === 'figure') {
     const { text, unit, second } = value;
-    return { text, unit, second: second ? withUnit(second.text, second.unit) : null };
+    return { text, unit, second: second ? withUnit(second.text, second.unit) : null, limits: null };
   }
-  const { low, high, unit, second } = value;
+  const { unit, acceptance } = value;
+  const { low, high, second } = acceptance ?? value;
   return {
     text: rangeText(low, high, words, tell),
     unit,
     second: second ? withUnit(rangeText(second.low, second.high, words, tell), second.unit) : null,
+    limits: acceptance ? withUnit(rangeText(value.low, value.high, words, tell), unit) : null,
   };
 }
 
@@ -66,9 +70,14 @@ export function drawingWords(talk: Speech, title: string, scale: number): Drawin
     scale: talk.phrase('drawing.scale', { scale: `1:${scale}` }),
     text: talk.plain,
     both: (value) => {
-      const { text, unit, second } = talk.number(value);
+      // A drawing shows the body, not how it is measured: the limits themselves.
+      const { text, unit, second } = talk.number(value.kind === 'limits' ? withoutAcceptance(value) : value);
       return [withUnit(text, unit), ...(second === null ? [] : [second])];
     },
     lineWord: (kind) => talk.phrase(`drawing.${kind}`),
   };
+}
+
+function withoutAcceptance({ acceptance: _less, ...limits }: Limits): Limits {
+  return limits;
 }

@@ -53,9 +53,9 @@ const station: Station = {
           ],
           rows: parts.map((part) => [
             partName(part),
-            desk.limits(`thickness.part.${part}.rough`, 'thickness'),
+            desk.span(`thickness.part.${part}.rough`, 'thickness'),
             desk.limits(`thickness.part.${part}.planed`, 'thickness'),
-            desk.limits(`removal.part.${part}.planed`, 'thickness'),
+            desk.span(`removal.part.${part}.planed`, 'thickness'),
             desk.figure(`planing.${part}.cut`, { decimals: 2 }),
           ]),
         },

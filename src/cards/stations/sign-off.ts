@@ -106,8 +106,8 @@ const station: Station = {
           rows: pointsOf(spec, 'white').map((point) => [
             say(`point.${point}`),
             desk.limits(`thickness.body.machined.${point}`, 'thickness'),
-            desk.limits(`thickness.body.white.${point}`, 'thickness'),
-            desk.limits(`removal.body.white.${point}`, 'thickness'),
+            desk.span(`thickness.body.white.${point}`, 'thickness'),
+            desk.span(`removal.body.white.${point}`, 'thickness'),
           ]),
         },
         {

@@ -68,9 +68,9 @@ const station: Station = {
           ],
           rows: parts.map((part) => [
             partName(part),
-            desk.limits(`thickness.part.${part}.planed`, 'thickness'),
+            desk.span(`thickness.part.${part}.planed`, 'thickness'),
             desk.limits(`thickness.part.${part}.sized`, 'thickness'),
-            desk.limits(`removal.part.${part}.sized`, 'thickness'),
+            desk.span(`removal.part.${part}.sized`, 'thickness'),
             desk.figure(`sizing.${part}.passes`),
           ]),
         },
@@ -86,7 +86,7 @@ const station: Station = {
         items: desk.route.parts.map((part) =>
           say('sheet-cell.part-value', {
             part: partName(part),
-            value: desk.limits(`thickness.part.${part}.${stage}`, 'thickness'),
+            value: desk[stage === 'sized' ? 'limits' : 'span'](`thickness.part.${part}.${stage}`, 'thickness'),
           }),
         ),
       })),

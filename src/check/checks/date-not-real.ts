@@ -3,6 +3,8 @@ import { leavesOf } from '../../facts/leaves.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 
+const DATES = /\.(until|retired|calibrated|calibration-due)$/;
+
 const check: Check = {
   id: 'date-not-real',
   stage: 'spec',
@@ -16,8 +18,8 @@ const check: Check = {
       'notes: { sizing: Sand the glue faces last. }\npermits: { numeral-in-a-note: { reason: trial, name: R. Holm, until: 2026-02-30 } }',
   },
   run: ({ subject: { spec, plant }, facts }) =>
-    [...leavesOf(spec.permits), ...leavesOf(plant).filter((leaf) => leaf.id.endsWith('.retired'))]
-      .filter((leaf) => /\.(until|retired)$/.test(leaf.id))
+    [...leavesOf(spec.permits), ...leavesOf(plant)]
+      .filter((leaf) => DATES.test(leaf.id))
       .flatMap((leaf) => {
         const date = look(facts, (use) => use(leaf));
         if (typeof date !== 'string' || isDay(date)) return [];

@@ -3,10 +3,8 @@ import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Reading } from '../../facts/card-seen.ts';
 import type { Quantity } from '../../units/quantity.ts';
+import { gaugesSeen } from '../gauges.ts';
 import { say } from '../say.ts';
-
-/** Fewer steps than this inside the limits, and the gauge says nothing about a piece; common practice, no source. */
-const LEAST_COUNTS = 4;
 
 const check: Check = {
   id: 'limits-no-gauge-reads',
@@ -16,15 +14,21 @@ const check: Check = {
   mend: 'Name a finer gauge for this check, or widen the limits.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.01 mm }',
-    fails: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.1 mm }',
+    passes: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.01 mm,',
+    fails: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.1 mm,',
   },
-  run: (bench) => bench.seen.flatMap(({ readings }) => readings.flatMap((reading) => fault(bench, reading))),
+  run: (bench) => {
+    const rules = new Map(gaugesSeen(bench).map(({ at, gauge: { rule } }) => [at, rule.leastCounts ?? 0]));
+    return bench.seen.flatMap(({ readings }) =>
+      readings.flatMap((reading) => fault(bench, reading, rules.get(reading.gauge) ?? 0)),
+    );
+  },
 };
 export default check;
 
-function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading): Fault[] {
-  if (counts >= LEAST_COUNTS && why === undefined) return [];
+/** `least`: of its steps inside the limits; fewer, and the gauge says nothing about a piece. */
+function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading, least: number): Fault[] {
+  if (counts >= least && why === undefined) return [];
   const q = look(facts, () => facts.fact(fact)?.state);
   const value = q?.ok ? (q.value as Quantity) : undefined;
   const range =
@@ -35,7 +39,7 @@ function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading): Fault[]
   return [
     {
       at: gauge,
-      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${fact} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${LEAST_COUNTS}`}.`,
+      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${fact} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${least}`}.`,
       mend: 'Name a finer gauge for this check, or widen the limits.',
       against: [
         { at: fact, text: 'the limits' },

@@ -1,0 +1,34 @@
+/** Every gauge reaches as far as it has to read. */
+import type { Check } from '../check.ts';
+import { gaugesSeen, sayInstead, sayOf } from '../gauges.ts';
+
+const check: Check = {
+  id: 'gauge-reach-short',
+  stage: 'card',
+  severity: 'error',
+  why: 'The rod ends before the floor, or the jaws do not open so far: there is no reading, or one of something else.',
+  mend: 'Name a gauge that reaches, or correct its reach.',
+  example: { file: 'models/plant/plant.yaml', passes: 'reach: 80', fails: 'reach: 20' },
+  run: (bench) =>
+    gaugesSeen(bench).flatMap((one) => {
+      const { reach, row, name } = one.gauge;
+      if (!reach || !row.reach) return [];
+      const [longest] = one.against
+        .filter(({ q }) => q.kind === 'length')
+        .toSorted((a, b) => (b.q.high ?? 0) - (a.q.high ?? 0));
+      const most = longest?.q.high ?? 0;
+      if (!longest || most <= reach.value) return [];
+      return [
+        {
+          at: one.at,
+          what: `"${name}" measures up to ${sayOf(one.gauge, reach.value)}; ${longest.reading.fact} may read up to ${sayOf(one.gauge, most)}.`,
+          mend: sayInstead(bench, one) ?? 'No other gauge of the plant would do: get one that reaches so far.',
+          against: [
+            { at: row.reach.id, text: 'how far it reaches' },
+            { at: longest.reading.fact, text: 'what it must read' },
+          ],
+        },
+      ];
+    }),
+};
+export default check;
