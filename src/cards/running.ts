@@ -22,12 +22,15 @@ function shown(desk: Desk, setup: SetupId): readonly Shown[] {
   for (const step of machineSteps(desk.subject.spec, desk.use, setup)) {
     const cutter = cutterOf(desk.subject.plant, desk.use, step.cutter);
     const last = rows.at(-1);
-    const together = isHole(step) && last !== undefined && isHole(last.steps[0]!) && last.cutter.id === cutter.id;
+    const together = last && drilledAs(last.steps[0]!) === drilledAs(step) && last.cutter.id === cutter.id;
     if (together) last.steps.push(step);
     else rows.push({ steps: [step], cutter });
   }
   return rows;
 }
+
+/** Holes, or channels; anything else is a row by itself. */
+const drilledAs = ({ key }: MachineStep): string => (/^(?:hole|channel)\./.test(key) ? key.replace(/\..*/, '') : key);
 
 const isHole = ({ key }: MachineStep): boolean => key.startsWith('hole.');
 
@@ -35,6 +38,7 @@ const isHole = ({ key }: MachineStep): boolean => key.startsWith('hole.');
 export function runningTables(desk: Desk, setup: SetupId): readonly Table[] {
   return [
     {
+      place: 'first',
       title: say('running.operations'),
       columns: columns('operation', 'cutter', 'speed', 'feed', 'steps', 'step-down', 'step-over', 'time'),
       rows: shown(desk, setup).map((one) => [
@@ -61,7 +65,7 @@ function title(desk: Desk, steps: readonly MachineStep[]): Arg {
 }
 
 function numbers(desk: Desk, setup: SetupId, { steps, cutter }: Shown): readonly Arg[] {
-  const none = say('common.none');
+  const none = say('running.nothing');
   const [{ key }] = steps as [MachineStep];
   if (key.startsWith('channel.') && byHand(cutter)) return [say('running.by-hand'), none, none, none, none, none];
   const { 'step-down': down, 'step-over': over } = cutter.row;
@@ -70,16 +74,17 @@ function numbers(desk: Desk, setup: SetupId, { steps, cutter }: Shown): readonly
   return [
     desk.figure(cutter.need('speed')),
     desk.figure(cutter.need('feed'), { single: true }),
-    hole ? none : desk.figure(`run.${key}.downs`),
+    down ? (hole ? none : desk.figure(`run.${key}.downs`)) : say('running.one-go'),
     or(down),
     or(over),
-    desk.figure(hole ? `run.${setup}.drilling.${cutter.id}` : `run.${key}.time`, { decimals: 0 }),
+    desk.figure(hole ? `run.${setup}.drilling.${cutter.id}` : `run.${key}.time`),
   ];
 }
 
 function timeTable(desk: Desk, setup: SetupId): Table {
   const { cycle } = setupOf(desk, setup);
   return {
+    place: 'first',
     title: say('running.time'),
     columns: [
       ...columns('cutting', 'changes', 'estimate', 'clock', 'load', 'unload', 'one-spindle'),
@@ -87,7 +92,7 @@ function timeTable(desk: Desk, setup: SetupId): Table {
     ],
     rows: [
       [
-        desk.figure(`run.${setup}.cutting`, { decimals: 0 }),
+        desk.figure(`run.${setup}.cutting`),
         desk.figure(`run.${setup}.changes`),
         desk.figure(`run.${setup}.estimate`, { decimals: 1 }),
         cycle ? desk.figure(cycle) : say('common.none'),
@@ -121,6 +126,7 @@ function cuspTable(desk: Desk, setup: SetupId): readonly Table[] {
   if (rows.length === 0) return [];
   return [
     {
+      place: 'first',
       title: say('running.cusps'),
       columns: columns('operation', 'steepest', 'cusp-level', 'cusp-most', 'marks'),
       rows,
@@ -155,16 +161,19 @@ export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
   ];
   return [
     {
+      place: 'form',
+      title: say('running.sheet'),
+      columns: columns('what', 'must', 'is'),
+      rows: must.map(([what, is]) => [say(`running.sheet-row.${what}`), is, say('running.write-long')]),
+    },
+    {
+      place: 'form',
       title: say('running.sheet-cutters'),
       columns: columns('cutter', 'most-speed', 'length', 'length-is', 'diameter', 'diameter-is', 'bodies'),
       rows: cutters,
     },
     {
-      title: say('running.sheet'),
-      columns: columns('what', 'must', 'is'),
-      rows: must.map(([what, is]) => [say(`running.sheet-row.${what}`), is, write]),
-    },
-    {
+      place: 'form',
       title: say('running.sheet-sign'),
       columns: columns('set-by', 'checked-by', 'date', 'time-of-day', 'order'),
       rows: [[write, write, write, write, write]],

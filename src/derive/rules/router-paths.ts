@@ -19,6 +19,7 @@ import { FLAT } from '../../geometry/solid/profile.ts';
 import { levelAreas } from '../../geometry/solid/levels.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { NM_PER_M, toMm } from '../lengths.ts';
+import { cuttingTime } from '../machine-time.ts';
 import { passesFor } from '../passes.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -111,7 +112,7 @@ function facts(subject: Subject, { key, cutter: name }: MachineStep) {
       source: estimate,
       value: (use) => {
         const way = use.fact(`run.${key}.way`);
-        return way && { kind: 'time', value: seconds(use, way, cutterIn(use)), unit: 's', decimals: 0 };
+        return way && cuttingTime(seconds(use, way, cutterIn(use)));
       },
     }),
   ];

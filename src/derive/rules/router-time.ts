@@ -8,6 +8,7 @@ import { namesOf, present, row, wanted } from '../../facts/row.ts';
 import type { Machine } from '../../facts/station-machine.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Quantity } from '../../units/quantity.ts';
+import { cuttingTime } from '../machine-time.ts';
 import { setupOf } from '../surfaces.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -44,7 +45,7 @@ function facts(subject: Subject, setup: SetupId) {
         source: byDefinition,
         value: (use) => {
           const own = steps(use).filter(({ key, cutter }) => key.startsWith('hole.') && use(cutter) === drill);
-          return own.length === 0 ? undefined : seconds(own.reduce((sum, step) => sum + time(use, step), 0));
+          return own.length === 0 ? undefined : cuttingTime(own.reduce((sum, step) => sum + time(use, step), 0));
         },
       }),
     ),
@@ -53,7 +54,7 @@ function facts(subject: Subject, setup: SetupId) {
       label: `set-up ${setup}: cutting time, all cutters`,
       formula: 'sum of the times of its steps',
       source: byDefinition,
-      value: (use) => seconds(steps(use).reduce((sum, step) => sum + time(use, step), 0)),
+      value: (use) => cuttingTime(steps(use).reduce((sum, step) => sum + time(use, step), 0)),
     }),
     derivation({
       id: `run.${setup}.changes`,
@@ -128,5 +129,4 @@ function machineOf({ spec, plant }: Subject, use: Use, setup: SetupId) {
   };
 }
 
-const seconds = (value: number): Time => ({ kind: 'time', value, unit: 's', decimals: 0 });
 const minutes = (value: number): Time => ({ kind: 'time', value, unit: 'min', decimals: 1 });
