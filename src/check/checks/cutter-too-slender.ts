@@ -17,7 +17,7 @@ const check: Check = {
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'diameter: 12\n    reach: 48',
-    fails: 'diameter: 8.5\n    reach: 48',
+    fails: 'diameter: 7\n    reach: 48',
   },
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
