@@ -46,12 +46,10 @@ export interface MachineStep {
 /** All of a set-up, in order; holes of one drill one after the other. */
 export function machineSteps(spec: ModelSpec, use: Use, setup: SetupId): readonly MachineStep[] {
   const { cutters } = wanted(spec.setups[setup], `setups.${setup}`);
-  const { cavities, holes, channels } = spec;
+  const { cavities, channels } = spec;
   const own = (part: 'face' | 'carve' | 'perimeter'): MachineStep[] =>
     cutters?.[part] ? [{ key: `${setup}.${part}`, cutter: cutters[part] }] : [];
   const edge = setup === 'glue-face' ? undefined : spec.edges?.[setup];
-  const cutIn = (table: typeof holes | typeof channels): readonly string[] =>
-    namesOf(table).filter((name) => use(table![name]!.setup) === setup);
   return [
     ...own('face'),
     ...own('carve'),
@@ -64,15 +62,18 @@ export function machineSteps(spec: ModelSpec, use: Use, setup: SetupId): readonl
       cutter: cavities![name]!.cutter,
     })),
     ...(edge ? [{ key: `${setup}.edge` as const, cutter: edge.cutter }] : []),
-    ...byDrill(
-      use,
-      cutIn(holes).map((name): MachineStep => ({ key: `hole.${name}`, cutter: holes![name]!.drill })),
-    ),
-    ...cutIn(channels).map((name): MachineStep => ({ key: `channel.${name}`, cutter: channels![name]!.drill })),
+    ...holeSteps(spec, use, setup),
+    ...namesOf(channels)
+      .filter((name) => use(channels![name]!.setup) === setup)
+      .map((name): MachineStep => ({ key: `channel.${name}`, cutter: channels![name]!.drill })),
   ];
 }
 
-function byDrill(use: Use, steps: readonly MachineStep[]): readonly MachineStep[] {
+/** The holes of a set-up, those of one drill one after the other. */
+export function holeSteps({ holes }: ModelSpec, use: Use, setup: SetupId): readonly MachineStep[] {
+  const steps = namesOf(holes)
+    .filter((name) => use(holes![name]!.setup) === setup)
+    .map((name): MachineStep => ({ key: `hole.${name}`, cutter: holes![name]!.drill }));
   const drills = steps.map(({ cutter }) => use(cutter));
   return [...new Set(drills)].flatMap((drill) => steps.filter((_, i) => drills[i] === drill));
 }

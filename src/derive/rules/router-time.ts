@@ -1,7 +1,7 @@
 /** How long a set-up takes a body: cutting, moves above the wood, changes of cutter; on one spindle and on all of them. */
 import { cutterOf } from '../../facts/cutter-row.ts';
 import type { MachineStep, SetupId } from '../../facts/cutting-order.ts';
-import { machineSteps, setupOrder } from '../../facts/cutting-order.ts';
+import { holeSteps, machineSteps, setupOrder } from '../../facts/cutting-order.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice } from '../../facts/facts.ts';
 import { namesOf, present, row, wanted } from '../../facts/row.ts';
@@ -44,7 +44,7 @@ function facts(subject: Subject, setup: SetupId) {
         formula: 'sum of their times',
         source: byDefinition,
         value: (use) => {
-          const own = steps(use).filter(({ key, cutter }) => key.startsWith('hole.') && use(cutter) === drill);
+          const own = holeSteps(subject.spec, use, setup).filter(({ cutter }) => use(cutter) === drill);
           return own.length === 0 ? undefined : cuttingTime(own.reduce((sum, step) => sum + time(use, step), 0));
         },
       }),
