@@ -95,6 +95,8 @@ export interface Table {
   readonly title: Line;
   readonly columns: readonly Line[];
   readonly rows: readonly (readonly Arg[])[];
+  /** `first`: before the drawings, and not over two pages. `form`: filled in by hand, with room to write, on a page of forms. */
+  readonly place?: 'first' | 'form';
 }
 
 /** What a line in a drawing is, whatever it looks like in print. */

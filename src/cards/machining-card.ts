@@ -14,6 +14,7 @@ import {
   setupOf,
 } from './machining.ts';
 import { depthTable } from './cut-tables.ts';
+import { runningTables, setUpSheet } from './running.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -45,7 +46,12 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
     whenOut: ['deep', 'shallow', 'thickness', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
     drawings: [own.drawing, ...(own.drawings ?? [])],
-    tables: [...depthTable(desk, setup), ...(own.tables ?? [])],
+    tables: [
+      ...runningTables(desk, setup),
+      ...depthTable(desk, setup),
+      ...(own.tables ?? []),
+      ...setUpSheet(desk, setup),
+    ],
     signOff: [say('sign.program')],
   };
 }

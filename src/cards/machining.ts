@@ -3,6 +3,7 @@ import { cutId, cutsOf, tableOf } from '../facts/cuts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
 import type { Arg, Check, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
+import { machineSteps } from '../facts/cutting-order.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
 import type { Desk } from './station.ts';
@@ -55,7 +56,12 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
         ]
       : []),
     ...(cutters?.carve ? [say('machining.step.carve', { cutter: cutterName(desk, desk.use(cutters.carve)) })] : []),
-    ...shapingSteps(desk, id),
+    ...contoursOf(desk, id).map((name) =>
+      say('machining.step.contour', {
+        contour: contourTitle(desk, name),
+        cutter: cutterName(desk, desk.use(desk.subject.spec.contours![name]!.cutter)),
+      }),
+    ),
     ...(cutters?.perimeter
       ? [say(`machining.step.perimeter-${id}`, { cutter: cutterName(desk, desk.use(cutters.perimeter)) })]
       : []),
@@ -66,24 +72,15 @@ export function cuttingSteps(desk: Desk, id: SetupId): readonly Line[] {
           }),
         ]
       : []),
+    ...edgeSteps(desk, id),
     ...drillingSteps(desk, id, holes.length > 0),
   ];
 }
 
-/** Contours of the face that looks up, and what is cut along its edge. */
-function shapingSteps(desk: Desk, id: SetupId): readonly Line[] {
-  const { contours, edges } = desk.subject.spec;
-  const own = contoursOf(desk, id);
-  const edge = id === 'glue-face' ? undefined : edges?.[id];
-  return [
-    ...own.map((name) =>
-      say('machining.step.contour', {
-        contour: contourTitle(desk, name),
-        cutter: cutterName(desk, desk.use(contours![name]!.cutter)),
-      }),
-    ),
-    ...(edge ? [say('machining.step.edge', { cutter: cutterName(desk, desk.use(edge.cutter)) })] : []),
-  ];
+/** What a smaller cutter takes along the whole edge, when all else is cut. */
+function edgeSteps(desk: Desk, id: SetupId): readonly Line[] {
+  const edge = id === 'glue-face' ? undefined : desk.subject.spec.edges?.[id];
+  return edge ? [say('machining.step.edge', { cutter: cutterName(desk, desk.use(edge.cutter)) })] : [];
 }
 
 export const contoursOf = (desk: Desk, id: SetupId): readonly string[] => {
@@ -120,18 +117,7 @@ export function cutterName(desk: Desk, id: string): Arg {
 export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   const setup = setupOf(desk, id);
   const { use } = desk;
-  const { cavities, holes, channels, contours, edges } = desk.subject.spec;
-  const named = [setup.cutters?.face, setup.cutters?.carve, setup.cutters?.perimeter].flatMap((leaf) =>
-    leaf ? [use(leaf)] : [],
-  );
-  const cutters = new Set([
-    ...named,
-    ...cavitiesOf(desk, id).map((name) => use(cavities![name]!.cutter)),
-    ...holesOf(desk, id).map((name) => use(holes![name]!.drill)),
-    ...contoursOf(desk, id).map((name) => use(contours![name]!.cutter)),
-    ...(id !== 'glue-face' && edges?.[id] ? [use(edges[id].cutter)] : []),
-    ...channelsOf(desk, id).map((name) => use(channels![name]!.drill)),
-  ]);
+  const cutters = new Set(machineSteps(desk.subject.spec, use, id).map(({ cutter }) => use(cutter)));
   return [
     { role: say('tool.machine'), name: machineName(desk, id) },
     { role: say('tool.fixture'), name: fixtureName(desk, id) },

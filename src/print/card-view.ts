@@ -2,7 +2,7 @@
  * A card as its templates see it: every text resolved, every name always there (null where a card has nothing), so that a
  * template that asks for something else asks in vain.
  */
-import type { Card, Caution, Check, Drawing } from '../cards/card.ts';
+import type { Card, Caution, Check, Drawing, Table } from '../cards/card.ts';
 import { drawOnPage } from './drawing/drawing.ts';
 import type { Paper, PostedCard } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
@@ -48,11 +48,8 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     whenOut: card.whenOut.map((line) => talk.html(line)),
     cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
     notices: cautionView('notice', card, talk),
-    tables: card.tables.map(({ title, columns, rows }) => ({
-      title: talk.html(title),
-      columns: columns.map((column) => talk.html(column)),
-      rows: rows.map((row) => row.map((cell) => talk.html(cell))),
-    })),
+    firstTables: card.tables.filter(({ place }) => place === 'first').map((table) => tableView(table, talk)),
+    tables: card.tables.filter(({ place }) => place !== 'first').map((table) => tableView(table, talk)),
     notes: card.notes.map((note) => note.text),
     permits: card.permits.map((line) => talk.html(line)),
     signOff: card.signOff.map((line) => talk.html(line)),
@@ -69,6 +66,15 @@ const SIGNALS = ['danger', 'warning', 'caution'] as const;
 function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
   const lines = card.cautions.filter((caution) => caution.signal === signal).map(({ line }) => talk.html(line));
   return lines.length > 0 ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines }] : [];
+}
+
+function tableView({ title, columns, rows, place }: Table, talk: Speech) {
+  return {
+    form: place === 'form',
+    title: talk.html(title),
+    columns: columns.map((column) => talk.html(column)),
+    rows: rows.map((row) => row.map((cell) => talk.html(cell))),
+  };
 }
 
 function checkView(check: Check, talk: Speech) {

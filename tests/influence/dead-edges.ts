@@ -193,4 +193,26 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'saw.trim.bend ← outline.polygon',
     ],
   },
+  {
+    reason:
+      'Looked at for the order of the steps: the sum of their times does not need it, and a change of cutter is one, whichever cutter it is.',
+    edges: [
+      'run.(part).changes ← contours.*.cutter',
+      'run.(part).changes ← edges.(part).cutter',
+      'run.(part).changes ← setups.(part).cutters.(part)',
+      'run.(part).changes ← setups.(part).cutters.perimeter',
+      'run.(part).cutting ← holes.*.drill',
+    ],
+  },
+  {
+    reason: 'Channels are drilled by hand in every model of ours: they take no time of a machine, whatever they are.',
+    edges: [
+      'run.(part).changes ← channels.*.setup',
+      'run.(part).cutting ← channels.*.setup',
+      'run.(part).cutting ← run.channel.*.time',
+      'run.channel.*.downs ← run.channel.*.way',
+      'run.channel.*.path ← run.channel.*.way',
+      'run.channel.*.time ← run.channel.*.way',
+    ],
+  },
 ];

@@ -15,7 +15,7 @@ const check: Check = {
     file: 'models/tarn.yaml',
     passes: 'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }',
     fails:
-      'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }\n\ncontours:\n  belly: { face: back, kind: plane, from: { x: -80, y: -60 }, to: { x: -80, y: 60 }, slope: 48 deg, cutter: ball-20 }',
+      'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }\n\ncontours:\n  belly: { face: back, kind: plane, from: { x: -78, y: -60 }, to: { x: -78, y: 60 }, slope: 46 deg, cutter: ball-20 }',
   },
   run: (bench) => {
     const { spec, hand } = bench.subject;

@@ -13,8 +13,8 @@ const check: Check = {
   mend: 'Name a tool that reaches deeper, or cut less deep.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'mill-12: { title: End mill 12, kind: end-mill, diameter: 12, reach: 48 }',
-    fails: 'mill-12: { title: End mill 12, kind: end-mill, diameter: 12, reach: 30 }',
+    passes: 'diameter: 12\n    reach: 48',
+    fails: 'diameter: 12\n    reach: 30',
   },
   run: (bench) => {
     const { cavities, holes, channels } = bench.subject.spec;

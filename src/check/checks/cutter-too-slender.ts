@@ -16,8 +16,8 @@ const check: Check = {
   mend: 'Name a thicker cutter, or cut less deep.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'kind: end-mill, diameter: 8, reach: 32',
-    fails: 'kind: end-mill, diameter: 3, reach: 32',
+    passes: 'diameter: 12\n    reach: 48',
+    fails: 'diameter: 7\n    reach: 48',
   },
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };

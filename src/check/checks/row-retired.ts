@@ -4,6 +4,7 @@ import { leavesOf } from '../../facts/leaves.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { cutterInstead } from '../cutter-instead.ts';
 
 const check: Check = {
   id: 'row-retired',
@@ -13,14 +14,15 @@ const check: Check = {
   mend: 'Name another row, or take the date out of the plant if it is back in use.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'mill-8: { title: End mill 8, kind: end-mill, diameter: 8, reach: 32 }',
-    fails: 'mill-8: { title: End mill 8, kind: end-mill, diameter: 8, reach: 32, retired: 2026-01-05 }',
+    passes: 'title: End mill 8\n',
+    fails: 'title: End mill 8\n    retired: 2026-01-05\n',
   },
   run: (bench) => leavesOf(bench.subject.spec).flatMap((leaf) => fault(bench, leaf)),
 };
 export default check;
 
-function fault({ subject, facts, on }: Bench, leaf: Leaf<unknown>): Fault[] {
+function fault(bench: Bench, leaf: Leaf<unknown>): Fault[] {
+  const { subject, facts, on } = bench;
   const table = leaf.asked.refers;
   if (table === undefined || !table.startsWith('plant.')) return [];
   const name = String(facts.peek(leaf));
@@ -29,11 +31,12 @@ function fault({ subject, facts, on }: Bench, leaf: Leaf<unknown>): Fault[] {
   // Both are put on record: the finding stands at the name, and shows the row.
   const seen = look(facts, (use) => ({ name: use(leaf), from: use(retired as Leaf<string>) }));
   if (!seen || seen.from > on) return [];
+  const instead = table === 'plant.cutters' ? cutterInstead(bench, leaf as Leaf<string>) : undefined;
   return [
     {
       at: leaf.id,
       what: `"${name}" is retired since ${seen.from}.`,
-      mend: 'Name another one, or take the date out of the plant if it is back in use.',
+      mend: `${instead ? `Name ${instead}, the nearest in use that would do` : 'Name another one'}, or take the date out of the plant if it is back in use.`,
       against: [{ at: retired.id, text: 'retired here' }],
     },
   ];

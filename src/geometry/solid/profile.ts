@@ -83,3 +83,29 @@ export function arch({ landMm, recurve, crownMm }: Arch): Profile {
   const hollow: Piece[] = recurve ? [{ toMm: recurve.atMm, ease: 'cosine', share: 0, dropMm: recurve.depthMm }] : [];
   return { startShare: 0, pieces: [land, ...hollow, { toMm: crownMm, ease: 'cosine', share: 1, dropMm: 0 }] };
 }
+
+export interface Steepest {
+  /** mm up for each mm along. */
+  readonly slope: number;
+  /** Where it bulges most: 1/ρ, 1/mm. */
+  readonly bendPerMm: number;
+}
+
+/**
+ * Of a profile with that rise from the low height to the high one. Half a cosine over w that rises by Δ is steepest in its
+ * middle, π · Δ ÷ 2w, and bulges most at its upper end, π² · Δ ÷ 2w². The kink where a bevel begins is no bend.
+ */
+export function steepestOf({ startShare, pieces }: Profile, riseMm: number): Steepest {
+  let [slope, bendPerMm] = [0, 0];
+  let from = { toMm: 0, heightMm: startShare * riseMm };
+  for (const { toMm, ease, share, dropMm } of pieces) {
+    const heightMm = share * riseMm - dropMm;
+    const [rise, width] = [Math.abs(heightMm - from.heightMm), toMm - from.toMm];
+    if (width > 0) {
+      slope = Math.max(slope, (rise / width) * (ease === 'straight' ? 1 : Math.PI / 2));
+      if (ease === 'cosine') bendPerMm = Math.max(bendPerMm, (rise * Math.PI ** 2) / (2 * width ** 2));
+    }
+    from = { toMm, heightMm };
+  }
+  return { slope, bendPerMm };
+}

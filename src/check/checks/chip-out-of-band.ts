@@ -1,0 +1,55 @@
+/** A cutter takes chips that are neither too thin, so that it rubs, nor too thick, so that it tears and breaks. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayAs } from '../say.ts';
+import type { UsedCutter } from '../used-cutters.ts';
+import { cuttersOnce } from '../used-cutters.ts';
+
+const check: Check = {
+  id: 'chip-out-of-band',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'Too thin a chip rubs, burns the wood and dulls the edge; too thick a one tears figured wood and breaks the cutter.',
+  mend: 'Change feed or speed, or give the band of its maker in the row of the cutter.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'feed: 3.6 m/min',
+    fails: 'feed: 9.6 m/min',
+  },
+  run: (bench) => cuttersOnce(bench).flatMap((used) => fault(bench, used)),
+};
+export default check;
+
+function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
+  const { id } = cutter;
+  if (!facts.has(`cutter.${id}.chip`)) return [];
+  const seen = look(facts, (use) => ({
+    chip: use.fact(`cutter.${id}.chip`),
+    load: use.fact(`cutter.${id}.chip-load`),
+    band: use.fact(`cutter.${id}.chip-band`),
+    feed: use(cutter.need('feed')),
+    at: cutter.need('feed').id,
+    own: cutter.row['chip-load']?.id,
+    over: cutter.row['step-over']?.id,
+  }));
+  if (!seen?.band) return [];
+  const { chip, load, band, feed, at, own, over } = seen;
+  const { value, low = value, high = value } = band;
+  if (chip.value >= low && chip.value <= high) return [];
+  const near = (feed.value / chip.value) * (chip.value < low ? low : high);
+  const thinned = chip.value < load.value ? `, for it is thinned by the narrow step over` : '';
+  return [
+    {
+      at,
+      what: `${id} takes chips of ${say3(chip.value)} (chip load ${say3(load.value)}${thinned}); ${own ? 'its band' : 'the published band'} is ${say3(low)} to ${say3(high)}.`,
+      mend: `At this speed of turning, feed ${chip.value < low ? 'at least' : 'at most'} ${sayAs(feed, near, Math.max(2, feed.decimals))}; or give the band of its maker.`,
+      against: [
+        ...(own ? [{ at: own, text: 'its band' }] : []),
+        ...(over && chip.value < load.value ? [{ at: over, text: 'the step over' }] : []),
+        { at: named.id, text: 'where the model cuts with it' },
+      ],
+    },
+  ];
+}
+
+const say3 = (nm: number): string => say({ unit: 'mm', decimals: 3 }, nm);

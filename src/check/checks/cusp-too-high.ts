@@ -1,0 +1,69 @@
+/** The ridges between the paths of the carve are no higher than the marks that sanding is meant to take out. */
+import type { Leaf } from '../../facts/leaf.ts';
+import { cutterOf } from '../../facts/cutter-row.ts';
+import { namesOf, row } from '../../facts/row.ts';
+import { stepOfBall } from '../../geometry/cusp.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'cusp-too-high',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Sanding takes off what it is told and leaves ridges in the face, or goes on and sands the shape away.',
+  mend: 'Step over less, or allow sanding deeper marks where the line says what it must clear.',
+  example: { file: 'models/plant/plant.yaml', passes: 'step-over: 1.5', fails: 'step-over: 3' },
+  run: (bench) => {
+    const { spec } = bench.subject;
+    const carve = spec.setups.top?.cutters?.carve;
+    return [
+      ...(carve ? fault(bench, 'carve', carve) : []),
+      ...namesOf(spec.contours).flatMap((id) => fault(bench, `contour.${id}`, spec.contours![id]!.cutter)),
+    ];
+  },
+};
+export default check;
+
+const MM = 1e6;
+
+function fault({ subject: { spec, plant }, facts }: Bench, what: string, named: Leaf<string>): Fault[] {
+  const seen = look(facts, (use) => {
+    const { marks } = row(plant.lines, use(spec.line), 'plant.lines').machined;
+    const cutter = cutterOf(plant, use, named);
+    const over = cutter.row['step-over'];
+    return {
+      most: use.fact(`cusp.${what}.most`),
+      steepest: use.fact(`cusp.${what}.steepest`),
+      marks: { at: marks.id, q: use(marks) },
+      name: cutter.id,
+      kind: use(cutter.row.kind),
+      radiusMm: use(cutter.row.diameter).value / 2 / MM,
+      over: over && { at: over.id, q: use(over) },
+    };
+  });
+  if (!seen?.over || seen.most.value <= seen.marks.q.value) return [];
+  const { most, steepest, marks, name, kind, over, radiusMm } = seen;
+  const cuspMm = marks.q.value / MM;
+  // Near enough where it bulges, too: that is a few per cent of the cusp, taken off its square.
+  const share = Math.sqrt(marks.q.value / most.value);
+  const level = stepOfBall(radiusMm, cuspMm, (steepest.value * Math.PI) / 180);
+  const step = Math.floor(Math.min(level, (over.q.value / MM) * share) * 100) / 100;
+  const place = what === 'carve' ? 'the carve' : what.replace('contour.', '');
+  return [
+    {
+      at: over.at,
+      what: `At this step over ${name} leaves ridges of up to ${say3(most.value)} on ${place}; sanding is meant to take out marks of ${say3(marks.q.value)}.`,
+      mend:
+        kind === 'ball'
+          ? `Step over by ${say(over.q, step * MM)} at most, or allow deeper marks in the line.`
+          : 'Cut it with a ball cutter, step over less, or allow deeper marks in the line.',
+      against: [
+        { at: marks.at, text: 'the marks sanding clears' },
+        { at: named.id, text: 'where the model cuts with it' },
+      ],
+    },
+  ];
+}
+
+const say3 = (nm: number): string => say({ unit: 'mm', decimals: 3 }, nm);

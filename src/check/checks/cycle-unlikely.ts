@@ -1,0 +1,52 @@
+/** A cutting time by the clock is of the size that the paths of its cutters come to. */
+import type { SetupId } from '../../facts/cutting-order.ts';
+import { machineSteps, setupOrder } from '../../facts/cutting-order.ts';
+import { cutterOf } from '../../facts/cutter-row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
+
+/** Under half or over double of the estimate; common practice, no source. */
+const FAR = 2;
+
+const check: Check = {
+  id: 'cycle-unlikely',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'A day is planned by this number; a clock read wrongly, or a feed that is not the one in the program, is behind it.',
+  mend: 'Take the time again on a body; else look at feeds, step downs and step overs of its cutters.',
+  example: { file: 'models/tarn.yaml', passes: 'cycle: 6 min', fails: 'cycle: 60 min' },
+  run: (bench) =>
+    setupOrder.filter((setup) => bench.subject.spec.setups[setup]).flatMap((setup) => fault(bench, setup)),
+};
+export default check;
+
+function fault({ subject: { spec, plant }, facts }: Bench, setup: SetupId): Fault[] {
+  const cycle = spec.setups[setup]?.cycle;
+  if (!cycle) return [];
+  const seen = look(facts, (use) => {
+    const steps = machineSteps(spec, use, setup).map(({ key, cutter }) => ({
+      key,
+      cutter: cutterOf(plant, use, cutter),
+      time: use.fact(`run.${key}.time`),
+    }));
+    const longest = steps.toSorted((a, b) => (b.time?.value ?? 0) - (a.time?.value ?? 0))[0];
+    return { given: use(cycle), estimate: use.fact(`run.${setup}.estimate`), longest };
+  });
+  if (!seen) return [];
+  const { given, estimate, longest } = seen;
+  if (given.value >= estimate.value / FAR && given.value <= estimate.value * FAR) return [];
+  const most = longest?.time
+    ? ` (longest: ${longest.key.replace(/^.*\./, '')}, ${sayAs(longest.time, longest.time.value)})`
+    : '';
+  const feed = longest?.cutter.row.feed;
+  return [
+    {
+      at: cycle.id,
+      what: `By the clock it takes ${sayAs(given, given.value)}; the paths of its cutters come to about ${sayAs(estimate, estimate.value)}${most}. Between half and double of that is usual.`,
+      mend: 'Take the time again on a body; else look at feeds, step downs and step overs of its cutters.',
+      against: feed ? [{ at: feed.id, text: 'the feed of the longest cut' }] : [],
+      hangsOn: [`run.${setup}.estimate`],
+    },
+  ];
+}

@@ -1,0 +1,48 @@
+/** The paths of a cutter lie close enough to leave nothing standing between them. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+import type { UsedCutter } from '../used-cutters.ts';
+import { cuttersOnce } from '../used-cutters.ts';
+
+const check: Check = {
+  id: 'step-over-too-wide',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Ridges stay on the floor: a gauge set on one reads wrong, and what is to lie on the floor rocks.',
+  mend: 'Take a narrower step over, or a wider cutter.',
+  example: { file: 'models/plant/plant.yaml', passes: 'step-over: 42', fails: 'step-over: 62' },
+  run: (bench) => cuttersOnce(bench).flatMap((used) => fault(bench, used)),
+};
+export default check;
+
+function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
+  const { row, id } = cutter;
+  const { 'step-over': over, corner } = row;
+  if (!over) return [];
+  const seen = look(facts, (use) => ({
+    ball: use(row.kind) === 'ball',
+    diameter: use(row.diameter),
+    over: use(over),
+    corner: corner ? use(corner).value : 0,
+  }));
+  if (!seen) return [];
+  // Its flat; of a ball all of it, for what stands between its paths is the business of the cusps.
+  const flat = seen.ball ? seen.diameter.value : seen.diameter.value - 2 * seen.corner;
+  if (seen.over.value <= flat) return [];
+  return [
+    {
+      at: over.id,
+      what: `${id} is to step over by ${say(seen.over, seen.over.value)}, and ${seen.corner > 0 ? 'is flat over' : 'is thick'} ${say(seen.over, flat)}.`,
+      mend:
+        flat > 0
+          ? `Step over by ${say(seen.over, flat)} at most.`
+          : 'Look at its corner radius: it is more than half of the cutter.',
+      against: [
+        { at: row.diameter.id, text: 'diameter of the cutter' },
+        ...(corner ? [{ at: corner.id, text: 'its corner radius' }] : []),
+        { at: named.id, text: 'where the model cuts with it' },
+      ],
+    },
+  ];
+}
