@@ -94,7 +94,8 @@ export default rule;
 const thin = (nm: number): Length => ({ kind: 'length', value: Math.round(nm), unit: 'mm', decimals: 3 });
 
 function engaged(use: Use, { row: { diameter, 'step-over': over } }: Cutter): number {
-  return over === undefined ? 180 : engagement(use(over).value, use(diameter).value);
+  const across = use(diameter).value;
+  return over === undefined ? 180 : engagement(use(over).value, across);
 }
 
 function band(use: Use, { row }: Cutter): Length | undefined {
