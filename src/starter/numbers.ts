@@ -23,7 +23,11 @@ const least = (use: Use, removal: LeastRemoval): number =>
 export function sized(use: Use, line: Line, part: Part, boardNm: number): number {
   const { rough, planed } = wanted(line[part], `allowances of the line for a ${part}`);
   const over = use(planed.over);
-  return down(boardNm - least(use, rough['least-removal']) - (over.high ?? over.value));
+  const roughOver = use(rough.over);
+  // Planing cleans it up, and the board is no thinner than the rough stage.
+  const cleaned = least(use, rough['least-removal']) + (over.high ?? over.value);
+  const staged = (roughOver.low ?? roughOver.value) + over.value;
+  return down(boardNm - Math.max(cleaned, staged));
 }
 
 /** No wood of the published tables moves more than this, as a share, for each 1 % of moisture. */

@@ -48,6 +48,7 @@ function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
         ...(over && chip.value < load.value ? [{ at: over, text: 'the step over' }] : []),
         { at: named.id, text: 'where the model cuts with it' },
       ],
+      hangsOn: [`cutter.${id}.chip`],
     },
   ];
 }

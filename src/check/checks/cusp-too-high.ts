@@ -62,6 +62,7 @@ function fault({ subject: { spec, plant }, facts }: Bench, what: string, named: 
         { at: marks.at, text: 'the marks sanding clears' },
         { at: named.id, text: 'where the model cuts with it' },
       ],
+      hangsOn: [`cusp.${what}.most`],
     },
   ];
 }

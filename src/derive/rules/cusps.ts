@@ -1,8 +1,10 @@
 /** Ridges left on the carve and the contours between the paths of their cutters: what sanding has to take out. */
+import type { Cutter } from '../../facts/cutter-row.ts';
 import { cutterOf } from '../../facts/cutter-row.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, publishedIn } from '../../facts/facts.ts';
 import type { Leaf } from '../../facts/leaf.ts';
+import { hole } from '../../facts/leaf.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { cuspOnBend, cuspOnPlane } from '../../geometry/cusp.ts';
@@ -42,6 +44,9 @@ export default rule;
 
 function facts({ plant }: Subject, what: Shaped, name: Leaf<string>, shape: (use: Use) => Steepest) {
   const label = what.replace('.', ' ');
+  // A drill goes over nothing: where one is named, its name is at fault, and its row lacks nothing.
+  const over = (use: Use, cutter: Cutter, kind: string): Length =>
+    kind === 'drill' ? use(hole(name.id)) : use(cutter.need('step-over'));
   const cut = (use: Use) => {
     const cutter = cutterOf(plant, use, name);
     const kind = use(cutter.need('kind'));
@@ -50,7 +55,7 @@ function facts({ plant }: Subject, what: Shaped, name: Leaf<string>, shape: (use
     const radiusMm = toMm(use(cutter.need('diameter'))) / 2;
     const { corner } = cutter.row;
     const cornerMm = kind === 'ball' ? radiusMm : corner ? toMm(use(corner)) : 0;
-    return { end: { radiusMm, cornerMm }, stepMm: toMm(use(cutter.need('step-over'))), ball: kind === 'ball' };
+    return { end: { radiusMm, cornerMm }, stepMm: toMm(over(use, cutter, kind)), ball: kind === 'ball' };
   };
   return [
     derivation({
