@@ -63,7 +63,7 @@ describe('platen new', () => {
 
   test('says what the plant has not', async () => {
     const files = plantOnly(sample());
-    const plant = String(files['models/plant/plant.yaml']).replace(/^ {2}router: .*\n/m, '');
+    const plant = String(files['models/plant/plant.yaml']).replace(/^ {2}router:\n(?: {4}.*\n)+/m, '');
     const { platen } = workspace({ 'models/plant/plant.yaml': plant });
     const { code, err } = await platen('new gill');
     expect(code).toBe(1);
