@@ -39,6 +39,18 @@ test('the bore of the side clamps moves their air, on the card of the edge gluer
   expect(changed(after)).toEqual(['edge-gluing']);
 });
 
+test('the bore of the rams moves the gauge, on the card of the press alone', () => {
+  const after = cardsWith(
+    'models/plant/machines.yaml',
+    'bore: 100\n    gauge-full-scale',
+    'bore: 98\n    gauge-full-scale',
+  );
+  expect(changed(after)).toEqual(['press']);
+  const numbers = (cards: ReadonlyMap<string, MadeCard>) =>
+    cards.get('press')!.card.keyNumbers.map(({ value }) => value.kind === 'limits' && value.fact);
+  expect(numbers(after)).toEqual(numbers(before));
+});
+
 test('another species moves movement, mass and dust, and not one thickness', () => {
   const after = cardsWith(
     'models/tarn.yaml',

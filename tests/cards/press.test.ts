@@ -37,7 +37,7 @@ test('one stack alone: one gauge, one number of bodies, nothing side by side', (
   const { card, sheet } = pressed(
     ['side-by-side: 2', 'side-by-side: 1'],
     ['    closed-time: 7 min\n', ''],
-    ['gauge-full-scale: 16 MPa', 'gauge-full-scale: 20 MPa'],
+    ['gauge-full-scale: 18 MPa', 'gauge-full-scale: 20 MPa'],
   );
   expect(labels(card)).not.toContain('press.key.gauge-row');
   expect(labels(card)).toContain('press.key.bodies');

@@ -49,7 +49,7 @@ test('force and gauge follow from the area that is glued', () => {
   expect(force.high).toBeCloseTo(750_000 * area, 6);
   expect(valueOf(facts, 'press.stack.gauge').value).toBeCloseTo((700_000 * area) / rams, 3);
   expect(valueOf(facts, 'press.row.gauge').high).toBeCloseTo((2 * 750_000 * area) / rams, 3);
-  expect(valueOf(facts, 'press.row.scale').low).toBeCloseTo((2 * 650_000 * area) / rams / 16e6, 9);
+  expect(valueOf(facts, 'press.row.scale').low).toBeCloseTo((2 * 650_000 * area) / rams / 18e6, 9);
 });
 
 test('bodies: the fewest of what the glue allows and what the daylight holds', () => {
