@@ -97,8 +97,8 @@ test('a plant number moves only what its trace says', { timeout: 7_200_000 }, ()
     }
   }
   console.log(`${tried} numbers changed, ${moved} facts moved`);
-  expect(moved).toBeGreaterThan(everything ? 1000 : 0);
   expect(astray).toEqual([]);
+  expect(moved).toBeGreaterThan(everything ? 500 * chosen.length : 0);
 });
 
 /** One derivation run alone: every input as it was, but one. */
