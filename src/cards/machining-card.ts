@@ -15,6 +15,8 @@ import {
 } from './machining.ts';
 import { depthTable } from './cut-tables.ts';
 import { runningTables, setUpSheet } from './running.ts';
+import { screwTable } from './screw-table.ts';
+import { locationTable } from './location-table.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -50,6 +52,8 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
       ...runningTables(desk, setup),
       ...depthTable(desk, setup),
       ...(own.tables ?? []),
+      ...screwTable(desk, setup),
+      ...locationTable(desk, setup),
       ...setUpSheet(desk, setup),
     ],
     signOff: [say('sign.program')],

@@ -27,10 +27,16 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
   const setup = setupOf(desk, id);
   const { plant } = desk.subject;
   const { use } = desk;
+  const off = offByLocation(desk, id);
+  const within = off ? '-within' : '';
   const located: Line = setup.pins
-    ? say('machining.step.pins', { pattern: desk.name(row(plant.patterns, use(setup.pins), 'plant.patterns').title) })
-    : say('machining.step.locates', {
+    ? say(`machining.step.pins${within}`, {
+        pattern: desk.name(row(plant.patterns, use(setup.pins), 'plant.patterns').title),
+        ...off,
+      })
+    : say(`machining.step.locates${within}`, {
         holes: { kind: 'series', items: (setup['locates-on'] ?? []).map((hole) => cutTitle(desk, 'holes', use(hole))) },
+        ...off,
       });
   return [
     say('machining.step.read-back', { fixture: fixtureName(desk, id), program: desk.name(setup.program) }),
@@ -40,6 +46,19 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
     say(`machining.step.hold-${use(setup.hold)}`),
     say(`machining.step.zero-${use(setup['z-zero'])}`),
   ];
+}
+
+/** The cut that lies farthest off by the location of its set-up, and how far; nothing where the pins are not known. */
+export function offByLocation(desk: Desk, id: SetupId): { readonly cut: Arg; readonly off: Arg } | undefined {
+  const farthest = desk.use.fact(`location.${id}.farthest`);
+  if (!farthest || !desk.use.fact(`location.${id}.first-play`) || !desk.use.fact(`location.${id}.second-play`)) {
+    return undefined;
+  }
+  const cut = cutsOf(desk.subject.spec).find((one) => cutId(one) === farthest.cut)!;
+  return {
+    cut: cutTitle(desk, tableOf(cut), cut.id),
+    off: desk.figure(`location.${id}.most-off`, { decimals: 2, least: true, single: true }),
+  };
 }
 
 /** Steps of cutting: skim, perimeter or carve, cavities in order, holes. */

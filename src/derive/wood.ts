@@ -19,6 +19,7 @@ import type { Cause } from '../units/quantity.ts';
 import { floorOf, requirementOf } from './cuts.ts';
 import { recurveCauses } from './heights.ts';
 import type { Edge, SurfaceId } from './surfaces.ts';
+import { apartCauses, sideOf } from './location.ts';
 import { causesApart, placeError, setupOf, surfaceOf } from './surfaces.ts';
 
 /** What is below or above a layer of wood. */
@@ -65,7 +66,7 @@ function topCauses(
     : [...high, ...scaledCauses(between(surfaceOf(subject.spec, 'machined-top', 'land')), 1 - share)];
 }
 
-/** Moved sideways under a slope, a cut finds the top that much lower. */
+/** Moved sideways under a slope, against the carve of the top, a cut finds the top that much lower. */
 function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left): readonly Cause[] {
   if (!isCutEnd(below)) return [];
   const face = use.fact('face.top');
@@ -73,7 +74,8 @@ function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left)
     (depthOn(face, xMm + dx, yMm + dy) - depthOn(face, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
   const slope = Math.hypot(rise(SLOPE_MM, 0), rise(0, SLOPE_MM));
   if (slope < 1e-6) return [];
-  return scaledCauses(placeCauses(subject, use, below.cut), slope);
+  const carve = { setup: 'top', cut: 'carve' } as const;
+  return scaledCauses(apartCauses(subject, use, sideOf(use, below.cut), carve, { xMm, yMm }), slope);
 }
 
 /** How far to both sides the top is looked at for its slope, mm. */
@@ -114,7 +116,13 @@ interface Spot {
   readonly yMm: number;
 }
 
-/** How far a cut may lie off sideways. */
+/** A hole or channel drilled wider than drawn, within limits of its own, leaves less beside it: by half. */
+export function widthCauses({ spec }: Subject, use: Use, { kind, id }: Cut): readonly Cause[] {
+  const drilled = kind === 'hole' ? spec.holes![id] : kind === 'channel' ? spec.channels![id] : undefined;
+  return drilled ? scaledCauses(use(drilled.diameter).causes ?? [], -1 / 2) : [];
+}
+
+/** How far the machine may put a cut off sideways. */
 export const placeCauses = (subject: Subject, use: Use, cut: Cut): readonly Cause[] =>
   placeError(subject, use, use(cut.spec.setup) as SetupId, cutId(cut));
 

@@ -54,6 +54,7 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     return of !== undefined && use(of) === pattern && rightHand(name);
   };
   const fixtureBack = first(plant, 'fixtures', pinned, `a fixture with pins of ${pattern} in plant.fixtures`);
+  const fixtureTop = fixtures.find((name) => name !== fixtureBack) ?? fixtureBack;
   const reach = (name: string) => use(row(plant.cutters, name, 'plant.cutters').reach).value;
   const controls = longest(plant, use, 2 * CORNER_MM * MM);
   const finish = wanted(inUse(plant, 'finishes')[0], 'a finish in plant.finishes');
@@ -68,14 +69,14 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     pattern,
     jig,
     jigHoles: jigHoles(plant, use, pattern),
-    fixtures: { back: fixtureBack, top: fixtures.find((name) => name !== fixtureBack) ?? fixtureBack },
+    fixtures: { back: fixtureBack, top: fixtureTop },
     programs: programs(plant, use, taken),
     facing: cutter(plant, use, 'facing', Infinity, 0),
     perimeter: cutter(plant, use, 'end-mill', Infinity, stages.machined / 2),
     pocket: cutter(plant, use, 'end-mill', 2 * CORNER_MM * MM, pocketNm),
     pocketDepth: mm(pocketNm, 1),
     controls,
-    drill: cutter(plant, use, 'drill', 12 * MM, 12 * MM),
+    drill: cutter(plant, use, 'drill', pinRoom(plant, use, fixtureTop), 12 * MM),
     drillMm: (name: string) => mm(use(row(plant.cutters, name, 'plant.cutters').diameter).value, 1),
     corner: String(CORNER_MM),
     floor: mm(Math.max(LEAST_FLOOR_MM * MM, stages.machined - reach(controls) + MM), 1),
@@ -83,6 +84,13 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     finish,
     band: band(plant, use, finish),
   };
+}
+
+/** How wide the holes may be that the fixture's pins go into: little wider than the pins it has; any drill of ours where it does not say. */
+function pinRoom(plant: PlantSpec, use: Use, fixture: string): number {
+  const { pins } = row(plant.fixtures, fixture, 'plant.fixtures');
+  const measured = Object.values(pins ?? {}).flatMap(({ diameter }) => (diameter ? [use(diameter).high!] : []));
+  return measured.length > 0 ? Math.min(...measured) + 0.5 * MM : 12 * MM;
 }
 
 /** Where the drilling jig's holes lie, and the plate that hides one. */

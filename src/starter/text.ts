@@ -78,12 +78,12 @@ cavities:
     cutter: ${c.controls}
     purpose: controls
 
-# Two holes far apart, cut from the back, that locate the body for its top.
+# Two holes far apart, cut from the back, that locate the body for its top. Their limits say how loose they sit on its pins.
 holes:
   tooling-hole-a:
     setup: back
     at: { x: 0, y: 110 }
-    diameter: ${drill}
+    diameter: ${drill} +0.05/-0
     from: back-face
     depth: 12.0 ±0.5
     drill: ${c.drill}
@@ -91,7 +91,7 @@ holes:
   tooling-hole-b:
     setup: back
     at: { x: 44, y: -30 }
-    diameter: ${drill}
+    diameter: ${drill} +0.05/-0
     from: back-face
     depth: 12.0 ±0.5
     drill: ${c.drill}

@@ -105,8 +105,16 @@ describe('the demo catalogue', () => {
             // Sizes a piece is cut to are at least: rounded up.
             expect(read.quantity.value, where).toBeGreaterThanOrEqual(q.value);
             expect(off, where).toBeLessThan(lastDigit);
-          } else if (figure.fact.endsWith('worst') || figure.fact === 'body.worst-left') {
-            // What is left at worst is rounded down.
+          } else if (/^location\.|least-pilot$/.test(figure.fact)) {
+            // Play and what it does are at most, a pilot at least: rounded up.
+            expect(read.quantity.value, where).toBeGreaterThanOrEqual(q.value);
+            expect(off, where).toBeLessThan(lastDigit);
+          } else if (
+            figure.fact.endsWith('most-pilot') ||
+            figure.fact.endsWith('worst') ||
+            figure.fact === 'body.worst-left'
+          ) {
+            // What is left at worst, and the widest pilot, are rounded down.
             expect(read.quantity.value, where).toBeLessThanOrEqual(q.value);
             expect(off, where).toBeLessThan(lastDigit);
           } else expect(off, where).toBeLessThanOrEqual(lastDigit * 0.500001);

@@ -8,6 +8,7 @@ import { derive } from '../../src/derive/derive.ts';
 import type { Facts } from '../../src/facts/facts.ts';
 import { Leaf } from '../../src/facts/leaf.ts';
 import { leavesOf } from '../../src/facts/leaves.ts';
+import type { Model } from '../../src/facts/spec.generated.ts';
 import type { Subject } from '../../src/facts/subject.ts';
 import type { Length, Quantity } from '../../src/units/quantity.ts';
 import { compileDemo } from '../cards/demo.ts';
@@ -42,14 +43,58 @@ function drawn(q: Length, chance: Seeded): Length {
   return { ...rest, value: Math.round(value) };
 }
 
-/** A body as it may come out: sizes of the spec within their limits; sideways no further than the machine's row says. */
+/**
+ * How the body lies on the top fixture, as a move of every place: its first hole anywhere within the play of the first pin, its
+ * second against either side of the second; the holes themselves off by what the router did to them.
+ */
+function layingOf(facts: Facts, offBy: ReadonlyMap<string, Move>, chance: Seeded) {
+  const read = <I extends `location.top.${'datums' | 'first-play' | 'second-play'}`>(id: I) => {
+    const reading = facts.read((use) => use.fact(id));
+    if (!reading.ok || reading.value === undefined) throw new Error(id);
+    return reading.value;
+  };
+  const [a, b] = read('location.top.datums');
+  const half = (play: Length) => (play.high ?? play.value) / 2;
+  const [holeA, holeB] = [offBy.get(a.id)!, offBy.get(b.id)!];
+  const play = anyWay(half(read('location.top.first-play')), chance);
+  const spacing = Math.hypot(b.xMm - a.xMm, b.yMm - a.yMm);
+  const across = { x: -(b.yMm - a.yMm) / spacing, y: (b.xMm - a.xMm) / spacing };
+  const side = half(read('location.top.second-play')) * (chance.whole(2) ? 1 : -1);
+  // What the router then cuts lies off the other way than the body does.
+  const first = { x: holeA.x + play.x, y: holeA.y + play.y };
+  const turn = (holeB.x * across.x + holeB.y * across.y + side - first.x * across.x - first.y * across.y) / spacing;
+  return (xMm: number, yMm: number): Move => ({ x: first.x - turn * (yMm - a.yMm), y: first.y + turn * (xMm - a.xMm) });
+}
+
+interface Move {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** So far at most, any way; as far as it goes more often than not. */
+function anyWay(most: number, chance: Seeded): Move {
+  const [angle, away] = [chance.next() * 2 * Math.PI, most * (chance.whole(2) || chance.next())];
+  return { x: away * Math.cos(angle), y: away * Math.sin(angle) };
+}
+
+/**
+ * A body as it may come out: sizes of the spec within their limits; sideways each cut no further than the machine's row says,
+ * and all cuts of the top together as the body lies on its pins.
+ */
 function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): Subject {
   const sizes = leavesOf({ stages: spec.stages, cavities: spec.cavities, holes: spec.holes, channels: spec.channels });
-  const off = [spec.cavities, spec.holes].flatMap((table) => Object.values(table ?? {}).map((cut) => cut.at));
+  const cuts = [spec.cavities, spec.holes].flatMap((table) => Object.entries(table ?? {}));
+  const offBy = new Map(cuts.map(([id]) => [id, anyWay(0.15e6, chance)]));
+  const laid = layingOf(facts, offBy, chance);
   const moved = new Map<string, number>();
-  for (const { x, y } of off) {
-    const [angle, away] = [chance.next() * 2 * Math.PI, 0.15e6 * (chance.whole(2) || chance.next())];
-    moved.set(x.id, Math.round(away * Math.cos(angle))).set(y.id, Math.round(away * Math.sin(angle)));
+  const move = ({ x, y }: Model.Point, setup: Leaf<string>, own: Move) => {
+    const top =
+      facts.peek(setup) === 'top' ? laid(facts.peek(x).value / 1e6, facts.peek(y).value / 1e6) : { x: 0, y: 0 };
+    moved.set(x.id, Math.round(own.x + top.x)).set(y.id, Math.round(own.y + top.y));
+  };
+  for (const [id, { at, setup }] of cuts) move(at, setup, offBy.get(id)!);
+  for (const { start, end, setup } of Object.values(spec.channels ?? {})) {
+    for (const point of [start, end]) move(point, setup, { x: 0, y: 0 });
   }
   const by = new Map(
     sizes.flatMap((leaf): [string, Leaf<unknown>][] => {

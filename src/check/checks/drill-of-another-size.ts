@@ -17,8 +17,8 @@ const check: Check = {
   mend: 'Name the drill of that diameter, or the diameter of the drill.',
   example: {
     file: 'models/base/bolt-on.yaml',
-    passes: '{ setup: back, at: { x: 0, y: 183 }, diameter: 8,',
-    fails: '{ setup: back, at: { x: 0, y: 183 }, diameter: 9,',
+    passes: 'at: { x: 0, y: 183 },\n      diameter: 8 +0.05/-0,',
+    fails: 'at: { x: 0, y: 183 },\n      diameter: 9 +0.05/-0,',
   },
   run: (bench) => {
     const { holes, channels } = bench.subject.spec;

@@ -12,7 +12,7 @@ const check: Check = {
   mend: 'Name a jig and a fixture of the pattern of the pins.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: '      bridge: { at: { x: 24, y: 124 }, diameter: 8 }\n',
+    passes: '      bridge: { at: { x: 24, y: 124 }, diameter: 8, fit: H8 }\n',
     fails: '',
   },
   run: (bench) => [...first(bench), ...second(bench)],

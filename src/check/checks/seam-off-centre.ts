@@ -13,8 +13,8 @@ const check: Check = {
   mend: 'Set the jig against the seam, or use a jig that marks it closer.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'jig-p2-right: { title: Jig P2 right, pattern: p2, hand: right, registers-on: seam',
-    fails: 'jig-p2-right: { title: Jig P2 right, pattern: p2, hand: right, registers-on: edge',
+    passes: 'title: Jig P2 right\n    pattern: p2\n    hand: right\n    registers-on: seam',
+    fails: 'title: Jig P2 right\n    pattern: p2\n    hand: right\n    registers-on: edge',
   },
   run: ({ subject: { spec, plant }, facts }) => {
     if (!partsOf(spec).includes('cap')) return [];

@@ -2,10 +2,13 @@
 import { practice } from '../../facts/facts.ts';
 import { withCauses } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
+import { forEachEdge } from '../../geometry/polygon.ts';
 import { lengthOfMm } from '../lengths.ts';
+import type { Place, Side } from '../location.ts';
+import { apartCauses, perimeterOf, worstOf } from '../location.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { placeError, setupOf } from '../surfaces.ts';
+import { setupOf } from '../surfaces.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -19,14 +22,18 @@ const rule: Rule = (subject) => [
   derivation({
     id: 'perimeter.step',
     label: 'step where both cuts of the perimeter meet',
-    formula: 'how far each set-up’s machine may lie off sideways, one against the other',
+    formula:
+      'how far the two set-ups may lie off sideways, one against the other, by machine and location, at the worst place of the outline',
     source: practice('two cuts from two set-ups do not meet better than both are placed; common practice, no source'),
     value: (use) => {
       const cutting = (['back', 'top'] as const).filter(
         (id) => setupOf(subject.spec, id).cutters?.perimeter !== undefined,
       );
       if (cutting.length < 2) return undefined;
-      const causes = cutting.flatMap((id) => placeError(subject, use, id, `perimeter.${id}`));
+      const [one, other] = cutting.map(perimeterOf) as [Side, Side];
+      const places: Place[] = [];
+      forEachEdge(use.fact('outline.polygon'), (xMm, yMm) => places.push({ xMm, yMm }));
+      const causes = worstOf(places.map((at) => apartCauses(subject, use, one, other, at)));
       return causes.length === 0 ? undefined : withCauses(lengthOfMm(0, 2), causes);
     },
   }),

@@ -13,7 +13,8 @@ import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import type { End } from '../wood.ts';
-import { causesUpright, placeCauses } from '../wood.ts';
+import { apartCauses, perimetersOf, setupsApart, sideOf, worstOf } from '../location.ts';
+import { causesUpright, placeCauses, widthCauses } from '../wood.ts';
 
 export interface Wood {
   /** `top`, `back`, `side`, or the other cut: `cavity.controls`. */
@@ -66,9 +67,17 @@ function toFace(subject: Subject, use: Use, cut: Cut, face: 'top' | 'back'): Woo
   const roof = own.kind === 'pocket' && own.opens === 'glue-face' && face === 'top';
   const end: End = roof ? { cut, roof } : { cut };
   const [below, above] = face === 'top' ? [end, 'top' as const] : ['back' as const, end];
-  const slides = [cut, ...opened.map((one) => one.cut)].flatMap((one) => placeCauses(subject, use, one));
+  const { setup } = sideOf(use, cut);
+  const slides = [
+    ...placeCauses(subject, use, cut),
+    ...opened.flatMap((one) => [
+      ...placeCauses(subject, use, one.cut),
+      ...setupsApart(subject, use, setup, sideOf(use, one.cut).setup, found),
+    ]),
+  ];
   const upright = causesUpright(subject, use, below, above, found);
-  return woodOf(face, found, mergedCauses([...upright, ...scaledCauses(slides, slopeOf(own))]));
+  const width = own.kind === 'tube' ? widthCauses(subject, use, cut) : [];
+  return woodOf(face, found, mergedCauses([...upright, ...scaledCauses(slides, slopeOf(own)), ...width]));
 }
 
 /** What a cut is meant to run into and opens to the face: no wood is to be left there. */
@@ -91,7 +100,14 @@ function slopeOf(cut: Void): number {
 
 function toSide(subject: Subject, use: Use, cut: Cut): Wood {
   const found = leftToSide(use.fact('outline.polygon'), use.fact(`${cutId(cut)}.void`));
-  return woodOf('side', found, mergedCauses(placeCauses(subject, use, cut)));
+  const own = sideOf(use, cut);
+  const cutting = perimetersOf(subject);
+  // Which of them cut it at the depth of this wall is not known: the worse counts.
+  const causes =
+    cutting.length === 0
+      ? placeCauses(subject, use, cut)
+      : worstOf(cutting.map((perimeter) => apartCauses(subject, use, own, perimeter, found)));
+  return woodOf('side', found, mergedCauses([...causes, ...widthCauses(subject, use, cut)]));
 }
 
 function between(subject: Subject, use: Use, a: Cut, b: Cut): Wood | undefined {
@@ -103,11 +119,19 @@ function between(subject: Subject, use: Use, a: Cut, b: Cut): Wood | undefined {
   // First order: a way through the wood that leans takes its part of either. It never says too much is left.
   const upright =
     found.up > 0 ? causesUpright(subject, use, endOf(use, below, 'above'), endOf(use, above, 'below'), found) : [];
-  const across = [...placeCauses(subject, use, a), ...placeCauses(subject, use, b)];
+  const across = apartCauses(subject, use, sideOf(use, a), sideOf(use, b), found);
+  // A channel is that much wider upward too; the floor of a hole is not.
+  const wider = [a, b].flatMap((cut) =>
+    cut.kind === 'channel' || found.through === 'wall' ? widthCauses(subject, use, cut) : [],
+  );
   // Off sideways, a wall is thinner by that; a floor, by as much as its ends slope.
   const sideways =
     found.through === 'floor' ? slopeOf(one) + slopeOf(other) : Math.sqrt(Math.max(0, 1 - found.up ** 2));
-  return woodOf(cutId(b), found, mergedCauses([...scaledCauses(upright, found.up), ...scaledCauses(across, sideways)]));
+  return woodOf(
+    cutId(b),
+    found,
+    mergedCauses([...scaledCauses(upright, found.up), ...scaledCauses(across, sideways), ...wider]),
+  );
 }
 
 /** What of a cut faces the other: the roof of a chamber, to what lies above it. */

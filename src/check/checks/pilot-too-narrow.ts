@@ -1,0 +1,53 @@
+/** A pilot is as wide as its wood asks for: for the thread, and for a smooth shank where one goes in. */
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+import { sayRoot, screwedHoles } from '../screws.ts';
+
+const check: Check = {
+  id: 'pilot-too-narrow',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'Dense wood splits round the screw, or the screw breaks off in it.',
+  mend: 'Drill a wider pilot, or use a thinner screw; for a smooth shank, one threaded up to its head.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'length: 7/16 in, head: 6.6, holds: 2.0',
+    fails: 'length: 7/16 in, thread: 6, head: 6.6, holds: 2.0',
+  },
+  run: (bench) =>
+    screwedHoles(bench).flatMap(({ id, hole, name, thread, length }): Fault[] => {
+      const seen = look(bench.facts, (use) => ({
+        pilot: use(hole.diameter),
+        least: use.fact(`screw.${id}.least-pilot`),
+        shank: use.fact(`screw.${id}.shank-hole`),
+        smooth: use.fact(`screw.${id}.smooth`),
+        wood: use.fact(`screw.${id}.wood`),
+      }));
+      if (!seen) return [];
+      const { pilot, least, shank, smooth, wood } = seen;
+      const against = [{ at: hole.screw.id, text: 'its screw' }];
+      if (pilot.value < least.value) {
+        return [
+          {
+            at: hole.diameter.id,
+            what: `The pilot is ${say(pilot, pilot.value)} wide. For ${name} in the ${wood} it is at least ${say(pilot, least.value)}: ${sayRoot(bench, id, pilot)}, by the density of the wood.`,
+            mend: `Drill ${say(pilot, least.value)} at least, or use a thinner screw.`,
+            against,
+            hangsOn: [`screw.${id}.least-pilot`],
+          },
+        ];
+      }
+      if (smooth.value <= 0 || pilot.value >= shank.value) return [];
+      return [
+        {
+          at: hole.screw.id,
+          what: `${say(smooth, smooth.value)} of the smooth shank of ${name} go into a pilot of ${say(pilot, pilot.value)}; a shank in the ${wood} takes ${say(pilot, shank.value)}.`,
+          mend: 'Use a screw threaded up to its head, or a shorter one.',
+          against: [{ at: thread ?? length, text: 'its thread' }],
+          hangsOn: [`screw.${id}.smooth`],
+        },
+      ];
+    }),
+};
+export default check;

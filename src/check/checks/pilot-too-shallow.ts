@@ -1,0 +1,34 @@
+/** A pilot is as deep as its screw goes, at worst. */
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+import { screwedHoles } from '../screws.ts';
+
+const check: Check = {
+  id: 'pilot-too-shallow',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'The point meets wood that is not drilled: the head stands proud, or the screw is driven until something gives.',
+  mend: 'Drill the pilot deeper, or use a shorter screw.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'length: 7/16 in, head: 6.6, holds: 2.0',
+    fails: 'length: 5/8 in, head: 6.6, holds: 2.0',
+  },
+  run: (bench) =>
+    screwedHoles(bench).flatMap(({ id, hole, name, length }) => {
+      const seen = look(bench.facts, (use) => ({ beyond: use.fact(`screw.${id}.beyond`), depth: use(hole.depth) }));
+      const most = seen && (seen.beyond.high ?? seen.beyond.value);
+      if (!seen || most === undefined || most <= 0) return [];
+      return [
+        {
+          at: hole.depth.id,
+          what: `The point of ${name} may go ${say(seen.depth, most)} deeper than the pilot.`,
+          mend: `Drill it ${say(seen.depth, seen.depth.value + most)} deep, or use a shorter screw.`,
+          against: [{ at: length, text: 'length of the screw' }],
+          hangsOn: [`screw.${id}.beyond`],
+        },
+      ];
+    }),
+};
+export default check;

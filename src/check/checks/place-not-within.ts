@@ -1,0 +1,53 @@
+/** Cuts whose place to each other matters lie as near as the line wants them, whatever machine and pins leave open. */
+import { setupOrder } from '../../facts/cutting-order.ts';
+import { row } from '../../facts/row.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'place-not-within',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A bridge beside the line of the neck, a shaft beside its cavity: each cut is right by its own set-up, and the two do not belong together.',
+  mend: 'Cut both in one set-up, make pins and holes closer, or lay the locating holes farther apart.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'neck-to-bridge: 0.4',
+    fails: 'neck-to-bridge: 0.2',
+  },
+  run: ({ subject: { spec, plant }, facts }) => {
+    const seen = look(facts, (use) => {
+      const within = row(plant.lines, use(spec.line), 'plant.lines')['place-within'];
+      return within && { within, pairs: use.fact('sideways.pairs') };
+    });
+    if (!seen) return [];
+    // One finding a kind of pair and of set-ups: the worst of them. Its number stands for the others.
+    const words = ['neck-to-bridge', 'back-to-top'] as const;
+    return words.flatMap((word) => {
+      const limit = look(facts, (use) => seen.within[word] && { id: seen.within[word].id, ...use(seen.within[word]) });
+      const off = seen.pairs.filter((pair) => pair.word === word);
+      const [worst] = off.toSorted((x, y) => (y.off.high ?? 0) - (x.off.high ?? 0));
+      if (!limit || !worst || (worst.off.high ?? 0) <= limit.value) return [];
+      const { a, b } = worst;
+      const causes = sayCauses(worst.off, worst.off.causes ?? []);
+      return [
+        {
+          at: b.place.id,
+          what: `${a.id} and ${b.id} may lie ${say(worst.off, worst.off.high ?? 0)} off sideways, one against the other: ${causes}. The line wants ${say(limit, limit.value)} at most.`,
+          mend:
+            word === 'neck-to-bridge'
+              ? 'Cut neck pocket and bridge holes in one set-up, on a machine that holds it.'
+              : 'Use closer pins, or locate on holes that lie farther apart.',
+          against: [
+            { at: limit.id, text: 'how near the line wants them' },
+            { at: a.spec.setup.id, text: 'set-up of the one' },
+            { at: b.spec.setup.id, text: 'set-up of the other' },
+          ],
+          hangsOn: ['sideways.pairs', ...setupOrder.map((id) => `location.${id}.datums`)],
+        },
+      ];
+    });
+  },
+};
+export default check;

@@ -1,0 +1,52 @@
+/** Beside every screw, not only beside its pilot, the least wall is left, at worst. */
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayPoint } from '../say.ts';
+import { screwedHoles } from '../screws.ts';
+import { leastWanted, nameOf, woodsOf } from '../thin.ts';
+
+const check: Check = {
+  id: 'screw-near-edge',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The thread is wider than its pilot: the wood beside it breaks out into the cavity or at the side.',
+  mend: 'Move the pilot away from the edge, or use a thinner screw.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'at: { x: 40.8, y: -100 }',
+    fails: 'at: { x: 41.2, y: -100 }',
+  },
+  run: (bench) => {
+    const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));
+    if (!least) return [];
+    const screwed = screwedHoles(bench);
+    return woodsOf(bench, 'wall').flatMap((thin) =>
+      [thin.cut, thin.other].flatMap((cut): Fault[] => {
+        const own =
+          typeof cut === 'string' || cut.kind !== 'hole' ? undefined : screwed.find(({ id }) => id === cut.id);
+        // A pilot too near by itself is another check's.
+        if (!own || thin.worst < least.value) return [];
+        const seen = look(bench.facts, (use) => ({
+          shank: use.fact(`screw.${own.id}.shank`),
+          pilot: use(own.hole.diameter),
+        }));
+        const left = seen && thin.worst - Math.max(0, (seen.shank.value - seen.pilot.value) / 2);
+        if (left === undefined || left >= least.value) return [];
+        const beside = cut === thin.cut ? nameOf(thin.other) : nameOf(thin.cut);
+        return [
+          {
+            at: own.hole.at.x.id,
+            what: `Between the thread of ${own.name} in ${own.id} and ${beside} ${say(thin.wood, left)} of wood are left at worst, near ${sayPoint(thin.at, bench.subject.hand)}; it takes ${say(thin.wood, least.value)}.`,
+            mend: `Move it ${say(thin.wood, least.value - left)} away, or use a thinner screw.`,
+            against: [
+              { at: own.hole.screw.id, text: 'its screw' },
+              { at: least.at, text: 'the least the line wants' },
+            ],
+            hangsOn: [thin.fact],
+          },
+        ];
+      }),
+    );
+  },
+};
+export default check;
