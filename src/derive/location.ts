@@ -13,8 +13,7 @@ import type { Subject } from '../facts/subject.ts';
 import { reachOf } from '../geometry/two-pin.ts';
 import { mergedCauses, scaledCauses, worstCase } from '../units/arithmetic.ts';
 import type { Cause } from '../units/quantity.ts';
-import type { Seat } from './seats.ts';
-import { datumPair, seatsOf } from './seats.ts';
+import type { Datum } from './seats.ts';
 import { placeError, setupOf } from './surfaces.ts';
 
 export interface Place {
@@ -81,8 +80,6 @@ export function setupCauses(subject: Subject, use: Use, setup: SetupId, at: Plac
   ]);
 }
 
-export type Datum = Pick<Seat, 'id' | 'xMm' | 'yMm' | 'drilled'>;
-
 export type Which = 'first' | 'second';
 
 /** How far the body may move at one pin: half its play, and how far off the hole was drilled. */
@@ -94,9 +91,4 @@ function datumCauses(subject: Subject, use: Use, setup: SetupId, which: Which, d
     ...(half > 0 ? [{ cause: id, sensitivity: 1, minus: -half, plus: half }] : []),
     ...(datum.drilled ? placeError(subject, use, datum.drilled, `hole.${datum.id}`) : []),
   ];
-}
-
-/** The two holes that count for a set-up; nothing where it has no two. */
-export function datumsOf(subject: Subject, use: Use, setup: SetupId): readonly [Seat, Seat] | undefined {
-  return datumPair(use, seatsOf(subject, use, setup));
 }

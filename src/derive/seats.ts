@@ -15,62 +15,72 @@ import { setupOf } from './surfaces.ts';
 
 export type Pin = NonNullable<NonNullable<NonNullable<Plant.PlantSpec['fixtures']>[string]['pins']>[string]>;
 
-/** A hole of the pattern, or one of the body that an earlier set-up drilled, and its pin. */
-export interface Seat {
+/** A hole that a set-up locates on, where it lies. */
+export interface Datum {
   /** Name of the hole. */
   readonly id: string;
   readonly xMm: number;
   readonly yMm: number;
-  readonly diameter: Leaf<Length>;
-  readonly fit: Leaf<FitClass> | undefined;
   /** The set-up that drilled it; nothing of a hole of the drilling jig. */
   readonly drilled: SetupId | undefined;
+}
+
+/** What the hole and the pin of the fixture that goes into it measure. */
+export interface Seat {
+  readonly diameter: Leaf<Length>;
+  readonly fit?: Leaf<FitClass> | undefined;
   /** Nothing where the fixture does not say. */
   readonly pin: Pin | undefined;
+  /** Where the pin stands in the plant. */
+  readonly pinRow: string;
 }
 
-/** All holes a set-up locates on, in the order of the spec. */
-export function seatsOf({ spec, plant }: Subject, use: Use, setup: SetupId): readonly Seat[] {
-  const { pins: pattern, 'locates-on': located, fixture } = setupOf(spec, setup);
-  const name = use(fixture);
-  const pins = row(plant.fixtures, name, 'plant.fixtures').pins;
-  const pinOf = (id: string) => (pins && Object.hasOwn(pins, id) ? pins[id] : undefined);
-  if (pattern) {
-    const { holes } = row(plant.patterns, use(pattern), 'plant.patterns');
-    return namesOf(holes).map((id) => {
-      const { at, diameter, fit } = holes[id]!;
-      const [xMm, yMm] = [toMm(use(at.x)), toMm(use(at.y))];
-      return { id, xMm, yMm, diameter, fit, drilled: undefined, pin: pinOf(id) };
-    });
-  }
-  return (located ?? []).map((leaf) => {
-    const id = use(leaf);
-    const own = row(spec.holes, id, 'holes');
-    const { xMm, yMm } = use.fact(`hole.${id}.spot`);
-    return {
-      id,
-      xMm,
-      yMm,
-      diameter: own.diameter,
-      fit: undefined,
-      drilled: use(own.setup) as SetupId,
-      pin: pinOf(id),
-    };
-  });
-}
-
-/** The two that lie farthest apart: the one with the round pin first. Nothing of a single hole. */
-export function datumPair(use: Use, seats: readonly Seat[]): readonly [Seat, Seat] | undefined {
-  let best: { readonly pair: readonly [Seat, Seat]; readonly apart: number } | undefined;
-  seats.forEach((a, i) =>
-    seats.slice(i + 1).forEach((b) => {
+/** The two holes farthest apart of all a set-up locates on: the one with the round pin first. Nothing where it has no two. */
+export function datumPair(subject: Subject, use: Use, setup: SetupId): readonly [Datum, Datum] | undefined {
+  const datums = datumsIn(subject, use, setup);
+  let best: { readonly pair: readonly [Datum, Datum]; readonly apart: number } | undefined;
+  datums.forEach((a, i) =>
+    datums.slice(i + 1).forEach((b) => {
       const apart = Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
       if (apart > 0 && (!best || apart > best.apart)) best = { pair: [a, b], apart };
     }),
   );
   if (!best) return undefined;
   const [a, b] = best.pair;
-  return isDiamond(use, a) && !isDiamond(use, b) ? [b, a] : [a, b];
+  const isRound = ({ id }: Datum) => !isDiamond(use, seatOf(subject, use, setup, id));
+  return !isRound(a) && isRound(b) ? [b, a] : [a, b];
+}
+
+/** In the order of the spec. */
+function datumsIn({ spec, plant }: Subject, use: Use, setup: SetupId): readonly Datum[] {
+  const { pins: pattern, 'locates-on': located } = setupOf(spec, setup);
+  if (pattern) {
+    const { holes } = row(plant.patterns, use(pattern), 'plant.patterns');
+    return namesOf(holes).map((id) => {
+      const { at } = holes[id]!;
+      return { id, xMm: toMm(use(at.x)), yMm: toMm(use(at.y)), drilled: undefined };
+    });
+  }
+  return (located ?? []).map((leaf) => {
+    const id = use(leaf);
+    const { xMm, yMm } = use.fact(`hole.${id}.spot`);
+    return { id, xMm, yMm, drilled: use(row(spec.holes, id, 'holes').setup) as SetupId };
+  });
+}
+
+/** Of a hole that the set-up locates on, by its name. */
+export function seatOf(subject: Subject, use: Use, setup: SetupId, id: string): Seat {
+  const name = use(setupOf(subject.spec, setup).fixture);
+  const { pins } = row(subject.plant.fixtures, name, 'plant.fixtures');
+  const pin = pins && Object.hasOwn(pins, id) ? pins[id] : undefined;
+  return { ...drawnHole(subject, use, setup, id), pin, pinRow: `plant.fixtures.${name}.pins.${id}` };
+}
+
+/** The hole alone, as drawn. */
+export function drawnHole({ spec, plant }: Subject, use: Use, setup: SetupId, id: string) {
+  const { pins: pattern } = setupOf(spec, setup);
+  if (!pattern) return { diameter: row(spec.holes, id, 'holes').diameter, fit: undefined };
+  return row(row(plant.patterns, use(pattern), 'plant.patterns').holes, id, 'plant.patterns.holes');
 }
 
 export const isDiamond = (use: Use, { pin }: Seat): boolean => pin?.kind !== undefined && use(pin.kind) === 'diamond';
@@ -100,10 +110,9 @@ export const holeOf = (use: Use, { diameter, fit }: Seat): Length =>
   within(use, diameter, fit, use(diameter), `${diameter.id.replace(/\.diameter$/, '')}.fit`);
 
 /** Diameter of the pin: its fit class about the hole as drawn, else its own limits. */
-export function pinOf(use: Use, { diameter, pin }: Seat, row: string): Length {
-  return within(use, pin?.diameter, pin?.fit, use(diameter), `${row}.fit`);
-}
+export const pinOf = (use: Use, { diameter, pin, pinRow }: Seat): Length =>
+  within(use, pin?.diameter, pin?.fit, use(diameter), `${pinRow}.fit`);
 
 /** Hole less pin: least and most. */
-export const clearanceOf = (use: Use, seat: Seat, row: string): Length =>
-  combine({ factor: 1, of: holeOf(use, seat) }, { factor: -1, of: pinOf(use, seat, row) });
+export const clearanceOf = (use: Use, seat: Seat): Length =>
+  combine({ factor: 1, of: holeOf(use, seat) }, { factor: -1, of: pinOf(use, seat) });

@@ -4,7 +4,6 @@ import { bounds } from './measure.ts';
 import type { Near } from './nearness.ts';
 import { nearestOnEdge } from './nearness.ts';
 import type { Polygon, Region } from './polygon.ts';
-import { forEachEdge } from './polygon.ts';
 
 export interface Apart {
   readonly distanceMm: number;
@@ -23,23 +22,35 @@ export function polygonsApart(a: Polygon, b: Polygon, upMm: (a: Point, b: Point)
   return from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
 }
 
+/** Plain loops, and a corner too far from all of the other polygon is passed over: of most pairs of cuts that is most. */
 function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number): Apart {
+  const box = bounds(b)!;
   let best: Apart | undefined;
   let least = Infinity;
-  forEachEdge(a, (x, y) => {
-    forEachEdge(b, (x0, y0, x1, y1) => {
-      const [dx, dy] = [x1 - x0, y1 - y0];
+  for (let i = 0; i < a.length; i += 2) {
+    const x = a[i]!;
+    const y = a[i + 1]!;
+    const outX = Math.max(0, box.minX - x, x - box.maxX);
+    const outY = Math.max(0, box.minY - y, y - box.maxY);
+    if (outX * outX + outY * outY >= least) continue;
+    for (let j = 0, last = b.length - 2; j < b.length; last = j, j += 2) {
+      const x0 = b[last]!;
+      const y0 = b[last + 1]!;
+      const dx = b[j]! - x0;
+      const dy = b[j + 1]! - y0;
       const squared = dx * dx + dy * dy;
       const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / squared));
-      const other = { x: x0 + t * dx, y: y0 + t * dy };
-      const across = (other.x - x) ** 2 + (other.y - y) ** 2;
-      if (across >= least) return;
+      const ox = x0 + t * dx;
+      const oy = y0 + t * dy;
+      const across = (ox - x) ** 2 + (oy - y) ** 2;
+      if (across >= least) continue;
+      const other = { x: ox, y: oy };
       const away = across + upMm({ x, y }, other) ** 2;
-      if (away >= least) return;
+      if (away >= least) continue;
       least = away;
       best = { distanceMm: Math.sqrt(away), a: { x, y }, b: other };
-    });
-  });
+    }
+  }
   return best!;
 }
 

@@ -10,30 +10,78 @@ export interface Near {
 /** True inside the polygon (even-odd). On the very edge it may say either: ask `nearestOnEdge` how close that is. */
 export function contains(polygon: Polygon, x: number, y: number): boolean {
   let inside = false;
-  forEachEdge(polygon, (x0, y0, x1, y1) => {
+  let x0 = polygon.at(-2)!;
+  let y0 = polygon.at(-1)!;
+  for (let i = 0; i < polygon.length; i += 2) {
+    const x1 = polygon[i]!;
+    const y1 = polygon[i + 1]!;
     if (y0 > y !== y1 > y && x < x0 + ((y - y0) * (x1 - x0)) / (y1 - y0)) inside = !inside;
-  });
+    x0 = x1;
+    y0 = y1;
+  }
   return inside;
 }
 
 /** True inside the region: in an outer ring and in none of its holes. */
 export function regionContains(region: Region, x: number, y: number): boolean {
-  return region.filter((ring) => contains(ring, x, y)).length % 2 === 1;
+  let inside = false;
+  for (const ring of region) if (contains(ring, x, y)) inside = !inside;
+  return inside;
 }
 
 /** The point of the edge nearest to (x, y), and the distance in mm, never negative. Throws for a polygon without points. */
 export function nearestOnEdge(polygon: Polygon, x: number, y: number): Near {
-  let [bestX, bestY, best] = [NaN, NaN, Infinity];
-  forEachEdge(polygon, (x0, y0, x1, y1) => {
-    const [dx, dy] = [x1 - x0, y1 - y0];
+  // A plain loop: it runs millions of times, and a call for each edge would take most of it.
+  let bestX = NaN;
+  let bestY = NaN;
+  let best = Infinity;
+  let x0 = polygon.at(-2)!;
+  let y0 = polygon.at(-1)!;
+  for (let i = 0; i < polygon.length; i += 2) {
+    const x1 = polygon[i]!;
+    const y1 = polygon[i + 1]!;
+    const dx = x1 - x0;
+    const dy = y1 - y0;
     const squared = dx * dx + dy * dy;
     const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / squared));
-    const [px, py] = [x0 + t * dx, y0 + t * dy];
+    const px = x0 + t * dx;
+    const py = y0 + t * dy;
     const away = (px - x) ** 2 + (py - y) ** 2;
-    if (away < best) [bestX, bestY, best] = [px, py, away];
-  });
+    if (away < best) {
+      bestX = px;
+      bestY = py;
+      best = away;
+    }
+    x0 = x1;
+    y0 = y1;
+  }
   if (best === Infinity) throw new RangeError('a polygon without points has no edge');
   return { point: { x: bestX, y: bestY }, distanceMm: Math.sqrt(best) };
+}
+
+/** Whether the edge comes nearer to (x, y) than so many mm: most edges are out of reach at a glance. */
+export function edgeIsNearer(polygon: Polygon, x: number, y: number, mm: number): boolean {
+  let x0 = polygon.at(-2)!;
+  let y0 = polygon.at(-1)!;
+  for (let i = 0; i < polygon.length; i += 2) {
+    const x1 = polygon[i]!;
+    const y1 = polygon[i + 1]!;
+    const outOfReach =
+      (x0 > x + mm && x1 > x + mm) ||
+      (x0 < x - mm && x1 < x - mm) ||
+      (y0 > y + mm && y1 > y + mm) ||
+      (y0 < y - mm && y1 < y - mm);
+    if (!outOfReach) {
+      const dx = x1 - x0;
+      const dy = y1 - y0;
+      const squared = dx * dx + dy * dy;
+      const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / squared));
+      if (Math.hypot(x0 + t * dx - x, y0 + t * dy - y) < mm) return true;
+    }
+    x0 = x1;
+    y0 = y1;
+  }
+  return false;
 }
 
 /** mm from (x, y) to the edge, never negative. Throws for a polygon without points. */

@@ -63,7 +63,11 @@ function layingOf(facts: Facts, offBy: ReadonlyMap<string, Move>, chance: Seeded
   // What the router then cuts lies off the other way than the body does.
   const first = { x: holeA.x + play.x, y: holeA.y + play.y };
   const turn = (holeB.x * across.x + holeB.y * across.y + side - first.x * across.x - first.y * across.y) / spacing;
-  return (xMm: number, yMm: number): Move => ({ x: first.x - turn * (yMm - a.yMm), y: first.y + turn * (xMm - a.xMm) });
+  const move = (xMm: number, yMm: number): Move => ({
+    x: first.x - turn * (yMm - a.yMm),
+    y: first.y + turn * (xMm - a.xMm),
+  });
+  return { move, turnDeg: (turn / 1e6) * (180 / Math.PI) };
 }
 
 interface Move {
@@ -89,7 +93,7 @@ function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): S
   const moved = new Map<string, number>();
   const move = ({ x, y }: Model.Point, setup: Leaf<string>, own: Move) => {
     const top =
-      facts.peek(setup) === 'top' ? laid(facts.peek(x).value / 1e6, facts.peek(y).value / 1e6) : { x: 0, y: 0 };
+      facts.peek(setup) === 'top' ? laid.move(facts.peek(x).value / 1e6, facts.peek(y).value / 1e6) : { x: 0, y: 0 };
     moved.set(x.id, Math.round(own.x + top.x)).set(y.id, Math.round(own.y + top.y));
   };
   for (const [id, { at, setup }] of cuts) move(at, setup, offBy.get(id)!);
@@ -106,7 +110,24 @@ function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): S
       ];
     }),
   );
-  return { spec: replaced(spec, by), plant, hand };
+  return { spec: turnedWith(replaced(spec, by), laid.turnDeg, facts), plant, hand };
+}
+
+/** A pocket of the top turns with the body as it lies, and does not only move. */
+function turnedWith(spec: Model.ModelSpec, turnDeg: number, facts: Facts): Model.ModelSpec {
+  const cavities = Object.entries(spec.cavities ?? {}).map(([id, cavity]) => {
+    if (facts.peek(cavity.setup) !== 'top') return [id, cavity] as const;
+    const value = (cavity.angle ? facts.peek(cavity.angle).value : 0) + turnDeg;
+    const { writing } = cavity.at.x;
+    const angle = new Leaf(`cavities.${id}.angle`, '', writing, {
+      kind: 'angle' as const,
+      value,
+      unit: 'deg',
+      decimals: 9,
+    });
+    return [id, { ...cavity, angle }] as const;
+  });
+  return { ...spec, cavities: Object.fromEntries(cavities) };
 }
 
 /** Wood left between all there is, by the id of its fact: nominal and worst. */

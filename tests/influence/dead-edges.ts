@@ -64,6 +64,8 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'panel.*.most ← thickness.blank',
       'panel.*.most ← thickness.body.back-faced',
       'panel.*.most ← thickness.part.(part).sized',
+      'screw.*.beyond ← thickness.blank',
+      'screw.*.beyond ← thickness.body.back-faced',
     ],
   },
   {
@@ -94,6 +96,7 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'left.hole.*.(part) ← carve.recurve.depth',
       'left.hole.*.(part) ← channels.*.into[*]',
       'left.hole.*.channel.* ← channels.*.falls',
+      'location.(part).farthest ← plant.machines.*.place-error',
       'panel.*.least ← carve.recurve.depth',
       'panel.*.least ← setups.(part).rests-on',
       'panel.*.most ← carve.recurve.depth',
@@ -139,6 +142,8 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'hole.*.through ← holes.*.depth',
       'hole.*.through ← holes.*.from',
       'hole.*.through ← setups.(part).up',
+      'location.(part).datums ← setups.(part).fixture',
+      'location.(part).farthest ← cavities.*.purpose',
       'movement.(part).sources-agree ← timber.(part).species',
       'movement.*.sources-agree ← timber.*.species',
       'tacks.in-body ← plant.tacks.*.out',
@@ -185,10 +190,16 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
     ],
   },
   {
-    reason: 'Looked at for a case that no model of ours has: an open outline, a cavity whose corners touch nothing.',
+    reason:
+      'Looked at for a case that no model of ours has: an open outline, a cavity whose corners touch nothing, limits on the diameter of a channel.',
     edges: [
       'cavity.*.rest ← cavities.*.at.x',
       'cavity.*.rest ← cavities.*.at.y',
+      'left.cavity.*.channel.* ← channels.*.diameter',
+      'left.channel.*.(part) ← channels.*.diameter',
+      'left.channel.*.channel.* ← channels.*.diameter',
+      'left.channel.*.side ← channels.*.diameter',
+      'left.hole.*.channel.* ← channels.*.diameter',
       'saw.rough.bend ← outline.polygon',
       'saw.trim.bend ← outline.polygon',
     ],

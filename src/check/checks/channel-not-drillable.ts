@@ -63,16 +63,23 @@ function blockedAt(tube: Tube, outline: Polygon, cuts: readonly Pocket[], topMm:
   const { from, to, radiusMm } = tube;
   const [dx, dy, dz] = [from.xMm - to.xMm, from.yMm - to.yMm, from.zMm - to.zMm];
   const length = Math.hypot(dx, dy, dz);
+  // Along the way the same cuts lie open over long stretches.
+  const airs = new Map<string, Region>();
   for (let way = 0; ; way += STEP_MM) {
     const x = from.xMm + (way * dx) / length;
     const y = from.yMm + (way * dy) / length;
     const z = from.zMm + (way * dz) / length;
     // In the open: beside the body, over its highest plane or under its back. A hair of the drill may still touch.
     if (!contains(outline, x, y) || z >= topMm + radiusMm || z <= -radiusMm) return undefined;
-    const air: Region = union(
-      cuts.filter((cut) => isOpenAt(cut, y, z, radiusMm)).flatMap(({ region }) => region),
-      [],
-    );
+    const open = cuts.flatMap((cut, index) => (isOpenAt(cut, y, z, radiusMm) ? [index] : []));
+    const key = open.join(' ');
+    const air =
+      airs.get(key) ??
+      union(
+        open.flatMap((index) => cuts[index]!.region),
+        [],
+      );
+    airs.set(key, air);
     const disc = shapePolygon({ kind: 'circle', radiusMm }, { xMm: x, yMm: y }, 0.1);
     if (disc.ok && !liesInside(intersection([disc.polygon], [outline]), air)) return { x, y };
   }

@@ -12,12 +12,12 @@ import { FITS_SOURCE } from '../../reference/fits.ts';
 import { withCauses, worstCase } from '../../units/arithmetic.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
-import type { Datum, Place, Which } from '../location.ts';
-import { datumsOf, setupCauses } from '../location.ts';
+import type { Place, Which } from '../location.ts';
+import { setupCauses } from '../location.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { clearanceOf } from '../seats.ts';
-import { setupOf } from '../surfaces.ts';
+import type { Datum } from '../seats.ts';
+import { clearanceOf, datumPair, seatOf } from '../seats.ts';
 
 /** The place of a set-up's cuts that its location moves most. */
 export interface Farthest extends Place {
@@ -53,12 +53,7 @@ const ofSetup = (subject: Subject, setup: SetupId) => [
     label: `set-up ${setup}: the two holes that locate it`,
     formula: 'of all it is pinned through, the two farthest apart; the one with the round pin first',
     source: byDefinition,
-    value: (use) => {
-      const pair = datumsOf(subject, use, setup);
-      if (!pair) return undefined;
-      const plain = ({ id, xMm, yMm, drilled }: Datum): Datum => ({ id, xMm, yMm, drilled });
-      return [plain(pair[0]), plain(pair[1])];
-    },
+    value: (use) => datumPair(subject, use, setup),
   }),
   ...(['first', 'second'] as const).map((which) =>
     derivation({
@@ -141,9 +136,9 @@ const ofSetup = (subject: Subject, setup: SetupId) => [
 ];
 
 function playOf(subject: Subject, use: Use, setup: SetupId, which: Which): Length | undefined {
-  const seat = datumsOf(subject, use, setup)?.[which === 'first' ? 0 : 1];
-  const fixture = use(setupOf(subject.spec, setup).fixture);
-  return seat?.pin && clearanceOf(use, seat, `plant.fixtures.${fixture}.pins.${seat.id}`);
+  const datum = use.fact(`location.${setup}.datums`)?.[which === 'first' ? 0 : 1];
+  const seat = datum && seatOf(subject, use, setup, datum.id);
+  return seat?.pin && clearanceOf(use, seat);
 }
 
 function playsOf(use: Use, setup: SetupId) {

@@ -10,12 +10,11 @@ import { absorbedByDiamond } from '../../geometry/two-pin.ts';
 import { subtract, worstCase } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import { lengthOfMm } from '../lengths.ts';
-import { datumsOf } from '../location.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import type { Seat } from '../seats.ts';
-import { holeOf, isDiamond, pinOf, within } from '../seats.ts';
-import { placeError, setupOf } from '../surfaces.ts';
+import type { Datum } from '../seats.ts';
+import { drawnHole, holeOf, isDiamond, pinOf, seatOf, within } from '../seats.ts';
+import { placeError } from '../surfaces.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts
@@ -52,38 +51,40 @@ export default rule;
 const nm = (value: number): Length => ({ ...lengthOfMm(0, 3), value: Math.round(value) });
 
 function errorOf(subject: Subject, use: Use, setup: SetupId): Length | undefined {
-  const pair = datumsOf(subject, use, setup);
+  const pair = use.fact(`location.${setup}.datums`);
   if (!pair) return undefined;
-  const each = pair.map((seat) =>
-    seat.drilled
-      ? worstCase(placeError(subject, use, seat.drilled, `hole.${seat.id}`)).plus
-      : bushingPlay(subject, use, seat),
+  const each = pair.map((datum) =>
+    datum.drilled
+      ? worstCase(placeError(subject, use, datum.drilled, `hole.${datum.id}`)).plus
+      : bushingPlay(subject, use, setup, datum),
   );
   return each[0] === undefined || each[1] === undefined ? undefined : nm(each[0] + each[1]);
 }
 
 /** Half of bore less drill, at most. */
-function bushingPlay({ spec, plant }: Subject, use: Use, seat: Seat): number | undefined {
+function bushingPlay(subject: Subject, use: Use, setup: SetupId, { id }: Datum): number | undefined {
+  const { spec, plant } = subject;
   const jig = use(spec.location.jig);
   const bushings = row(plant.jigs, jig, 'plant.jigs').bushings;
-  if (!bushings || !Object.hasOwn(bushings, seat.id)) return undefined;
-  const { diameter, fit, drill } = bushings[seat.id]!;
-  const id = `plant.jigs.${jig}.bushings.${seat.id}.fit`;
-  const bore = within(use, diameter, fit, use(seat.diameter), id);
+  if (!bushings || !Object.hasOwn(bushings, id)) return undefined;
+  const { diameter, fit, drill } = bushings[id]!;
+  // A bushing is as wide as the hole is to be, within limits of its own.
+  const drawn = use(drawnHole(subject, use, setup, id).diameter);
+  const bore = within(use, diameter, fit, drawn, `plant.jigs.${jig}.bushings.${id}.fit`);
   return Math.max(0, subtract(bore, use(drill)).high ?? 0) / 2;
 }
 
 function takenOf(subject: Subject, use: Use, setup: SetupId): Length | undefined {
-  const pair = datumsOf(subject, use, setup);
-  const plays = (['first', 'second'] as const).map((which) => use.fact(`location.${setup}.${which}-play`));
-  const [first, second] = plays;
-  if (!pair || !first || !second) return undefined;
-  const half = (play: Length) => Math.max(0, play.low ?? play.value) / 2;
-  const seat = pair[1];
-  if (!isDiamond(use, seat)) return nm(half(first) + half(second));
-  const fixture = use(setupOf(subject.spec, setup).fixture);
-  const at = `plant.fixtures.${fixture}.pins.${seat.id}`;
-  const land = seat.pin?.land ? use(seat.pin.land) : use<Length>(hole(`${at}.land`));
-  const [bore, pin] = [holeOf(use, seat), pinOf(use, seat, at)];
-  return nm(half(first) + absorbedByDiamond(land.value, bore.low ?? bore.value, pin.high ?? pin.value));
+  const second = use.fact(`location.${setup}.datums`)?.[1];
+  const play = use.fact(`location.${setup}.first-play`);
+  if (!second || !play) return undefined;
+  const half = (q: Length) => Math.max(0, q.low ?? q.value) / 2;
+  const seat = seatOf(subject, use, setup, second.id);
+  if (!isDiamond(use, seat)) {
+    const other = use.fact(`location.${setup}.second-play`);
+    return other && nm(half(play) + half(other));
+  }
+  const land = seat.pin?.land ? use(seat.pin.land) : use<Length>(hole(`${seat.pinRow}.land`));
+  const [bore, pin] = [holeOf(use, seat), pinOf(use, seat)];
+  return nm(half(play) + absorbedByDiamond(land.value, bore.low ?? bore.value, pin.high ?? pin.value));
 }

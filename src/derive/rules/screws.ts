@@ -15,7 +15,7 @@ import { floorAt } from '../../geometry/solid/solid.ts';
 import type { Certainty } from '../../reference/certainty.ts';
 import type { Lead } from '../../reference/screws.ts';
 import * as published from '../../reference/screws.ts';
-import { mergedCauses, scale, scaledCauses, subtract, withCauses } from '../../units/arithmetic.ts';
+import { mergedCauses, scaledCauses, subtract, withCauses } from '../../units/arithmetic.ts';
 import { unitById } from '../../units/unit.ts';
 import type { Length } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
@@ -127,8 +127,8 @@ const ofHole = (subject: Subject, id: string) => [
     source: byDefinition,
     value: (use) => {
       const { thread } = screwOf(subject, use, id);
-      const grip = use.fact(`screw.${id}.grip`);
-      return thread ? subtract(grip, use(thread)) : scale(grip, 0);
+      // One that is threaded to its head has none.
+      return thread ? subtract(use.fact(`screw.${id}.grip`), use(thread)) : lengthOfMm(0, 2);
     },
   }),
   derivation({

@@ -4,11 +4,10 @@ import { byDefinition, practice } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
-import { nearestOnRegion } from '../../geometry/apart.ts';
 import type { Point } from '../../geometry/axes.ts';
 import { evenOffset } from '../../geometry/even-offset.ts';
 import { signedArea } from '../../geometry/measure.ts';
-import { contains, regionContains } from '../../geometry/nearness.ts';
+import { contains, edgeIsNearer, regionContains } from '../../geometry/nearness.ts';
 import { spreadAlong } from '../../geometry/spread-along.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
@@ -169,7 +168,7 @@ function byRule(subject: Subject, use: Use): readonly Point[] {
   const keepMm = toMm(band.diameter) / 2 + toMm(band.offMark) - ROUNDING_MM;
   const isFree = (x: number, y: number): boolean => {
     const [px, py] = [tenth(x), tenth(y)];
-    return regionContains(zone, px, py) && nearestOnRegion(zone, px, py).distanceMm >= keepMm;
+    return regionContains(zone, px, py) && !zone.some((ring) => edgeIsNearer(ring, px, py, keepMm));
   };
   const outMm = (toMm(use.fact(`tacks.from.${kind}`)) + toMm(use.fact(`tacks.to.${kind}`))) / 2 - toMm(band.trim);
   const rings = evenOffset([use.fact('saw.trim.line')], outMm);
