@@ -1964,10 +1964,6 @@ export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at th
       why: 'Half of the shaft’s hole ends in wood. Meeting in part counts as meeting.',
     },
     {
-      name: 'tarn: pots too close',
-      why: 'Washers of 14 mm on centres 12 mm apart lie on each other; the washer’s size is in the plant’s row and only used for the panel.',
-    },
-    {
       name: 'ness: long drill too short to stay out of the body',
       why: 'The drill comes in over the pocket’s mouth at y 305.8, so it takes 236 mm to get to y 70. Only the channel’s own length, 170, is asked of it.',
     },
