@@ -3,7 +3,8 @@ import type { Arg, Table } from './card.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
 import { cavityLetters } from './drawing/plan.ts';
-import { channelsOf, contoursOf, contourTitle, cutTitle, cutterName, holesOf, surfaceName } from './machining.ts';
+import { channelsOf, contoursOf, contourTitle, cutTitle, cutterName, holesOf } from './machining.ts';
+import { surfaceName } from './surface-name.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 

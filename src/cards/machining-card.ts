@@ -6,7 +6,7 @@ import type { SetupId } from './cutting-order.ts';
 import {
   cutTitle,
   cuttingSteps,
-  depthChecks,
+  depthCheck,
   machiningChecks,
   machiningTools,
   openingSteps,
@@ -16,6 +16,7 @@ import {
 import { depthTable } from './cut-tables.ts';
 import { runningTables, setUpSheet } from './running.ts';
 import { screwTable } from './screw-table.ts';
+import { pocketChecks, pocketName } from './neck.ts';
 import { locationTable } from './location-table.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
@@ -44,7 +45,7 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
       ...(own.steps ?? []),
     ],
     tools: machiningTools(desk, setup),
-    checks: [...(own.checks ?? []), ...depthChecks(desk, setup), ...machiningChecks(desk, setup)],
+    checks: [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)],
     whenOut: ['deep', 'shallow', 'thickness', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
     drawings: [own.drawing, ...(own.drawings ?? [])],
@@ -58,6 +59,12 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
     ],
     signOff: [say('sign.program')],
   };
+}
+
+/** The neck pocket is measured at two points; every other cavity once. */
+function cavityChecks(desk: Desk, setup: SetupId): readonly Check[] {
+  const pocket = pocketName(desk);
+  return cavitiesOf(desk, setup).flatMap((name) => (name === pocket ? pocketChecks(desk) : [depthCheck(desk, name)]));
 }
 
 const depths = (desk: Desk, setup: SetupId): readonly KeyNumber[] =>

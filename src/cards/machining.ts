@@ -6,6 +6,7 @@ import { byEye, often, one } from './common.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
+import { surfaceName } from './surface-name.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -149,22 +150,18 @@ export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   ];
 }
 
-/** One check a cavity: what the gauge must read from where it is held. */
-export const depthChecks = (desk: Desk, id: SetupId): readonly Check[] =>
-  cavitiesOf(desk, id).map((name) => {
-    const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
-    const role = way === 'depth' ? 'depth' : 'height';
-    return {
-      what: say(`machining.check.${way}`, { cavity: cutTitle(desk, 'cavities', name), from: surfaceName(from) }),
-      limits: desk.limits(`cavity.${name}.measured`, role),
-      gauge: desk.gauge(role).name,
-      often: often(desk),
-      boxes: [one],
-    };
-  });
-
-/** A surface as people call it: the point of the top goes with its name. */
-export const surfaceName = (surface: string): Line => say(`surface.${surface.replace('@', '-')}`);
+/** What the gauge must read of a cavity from where it is held. */
+export function depthCheck(desk: Desk, name: string): Check {
+  const { way, from } = desk.use.fact(`cavity.${name}.measuring`);
+  const role = way === 'depth' ? 'depth' : 'height';
+  return {
+    what: say(`machining.check.${way}`, { cavity: cutTitle(desk, 'cavities', name), from: surfaceName(from) }),
+    limits: desk.limits(`cavity.${name}.measured`, role),
+    gauge: desk.gauge(role).name,
+    often: often(desk),
+    boxes: [one],
+  };
+}
 
 /** What the vacuum loses when: the first cut of this set-up that opens each cut of the back. */
 export function openingSteps(desk: Desk): readonly Line[] {

@@ -51,10 +51,27 @@ export function worstOf(options: readonly (readonly Cause[])[]): readonly Cause[
 
 /** How far two set-ups may lie off, one against the other, at a place: what lies on the way between them. */
 export function setupsApart(subject: Subject, use: Use, a: SetupId, b: SetupId, at: Place): readonly Cause[] {
+  return apartAlong(subject, use, a, b, at, []);
+}
+
+/**
+ * `within` are the set-ups being asked for already: one that locates on its own hole, or two that locate on each other's,
+ * are another check's, and would never end here.
+ */
+function apartAlong(
+  subject: Subject,
+  use: Use,
+  a: SetupId,
+  b: SetupId,
+  at: Place,
+  within: readonly SetupId[],
+): readonly Cause[] {
   if (a === b) return [];
   const [up, down] = [wayUp(use, a), wayUp(use, b)];
   const apart = [...up.filter((id) => !down.includes(id)), ...down.filter((id) => !up.includes(id))];
-  return mergedCauses(apart.flatMap((id) => setupCauses(subject, use, id, at)));
+  return mergedCauses(
+    apart.filter((id) => !within.includes(id)).flatMap((id) => causesOf(subject, use, id, at, [...within, id])),
+  );
 }
 
 /** A set-up, what it hangs on, what that hangs on. */
@@ -65,7 +82,10 @@ function wayUp(use: Use, setup: SetupId, seen: readonly SetupId[] = []): readonl
 }
 
 /** How far a set-up may lie off against what it hangs on, at a place. */
-export function setupCauses(subject: Subject, use: Use, setup: SetupId, at: Place): readonly Cause[] {
+export const setupCauses = (subject: Subject, use: Use, setup: SetupId, at: Place): readonly Cause[] =>
+  causesOf(subject, use, setup, at, [setup]);
+
+function causesOf(subject: Subject, use: Use, setup: SetupId, at: Place, within: readonly SetupId[]): readonly Cause[] {
   const datums = use.fact(`location.${setup}.datums`);
   if (!datums) return [];
   const [first, second] = datums;
@@ -75,7 +95,7 @@ export function setupCauses(subject: Subject, use: Use, setup: SetupId, at: Plac
     ...scaledCauses(datumCauses(subject, use, setup, 'second', second), reach.second),
     // A second hole that yet another set-up drilled lies off with that.
     ...(first.drilled && second.drilled
-      ? scaledCauses(setupsApart(subject, use, first.drilled, second.drilled, second), reach.second)
+      ? scaledCauses(apartAlong(subject, use, first.drilled, second.drilled, second, within), reach.second)
       : []),
   ]);
 }

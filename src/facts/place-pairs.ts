@@ -17,8 +17,10 @@ export interface PlacePair {
 /** The pairs of this body. */
 export function placePairs(spec: ModelSpec, use: Use): readonly PlacePair[] {
   const cuts = cutsOf(spec);
-  const pocket = use(wanted(spec.neck, 'neck').pocket);
-  const necks = cuts.filter(({ kind, id }) => kind === 'cavity' && id === pocket);
+  // A neck that runs through has no pocket.
+  const pocket = wanted(spec.neck, 'neck').pocket;
+  const name = pocket && use(pocket);
+  const necks = cuts.filter(({ kind, id }) => kind === 'cavity' && id === name);
   const fittings = cuts.filter((cut) => cut.kind === 'hole' && carriesStrings(spec, use, cut));
   return [
     ...necks.flatMap((a) => fittings.map((b) => ({ word: 'neck-to-bridge' as const, a, b }))),

@@ -45,7 +45,7 @@ const mistakes = {
   'unit-unknown': {
     why: 'Wood is cut by the number and the unit together; a guess at the unit can be off 25 times.',
     mend: 'Write a unit of the right kind.',
-    example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 644 kg,' },
+    example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 622', fails: 'scale: 622 kg' },
   },
   'limits-missing': {
     why: 'Without limits nobody at the gauge can say whether a piece is in or out.',

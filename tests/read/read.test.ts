@@ -71,7 +71,7 @@ test('bare numbers are in the unit of the file they stand in, also where another
   const base = 'models/base/bolt-on.yaml';
   const files = edited([
     { file: base, find: 'units: mm', replace: 'units: in' },
-    { file: base, find: 'scale: 644', replace: 'scale: 25-1/2' },
+    { file: base, find: 'scale: 622', replace: 'scale: 25-1/2' },
   ]);
   const { facts, subject } = right(files);
   const read = facts.read((use) => [use(subject.spec.neck.scale), use(subject.spec.bridge.travel)]);
@@ -85,7 +85,7 @@ test('a value taken over is traced to the line of the base', () => {
   const { facts, texts } = right(sample());
   facts.all();
   const { origin } = facts.fact('neck.scale')!;
-  expect('place' in origin && where(origin.place, texts)).toBe('models/base/bolt-on.yaml:4:31');
+  expect('place' in origin && where(origin.place, texts)).toBe('models/base/bolt-on.yaml:6:10');
 });
 
 test('the left hand has what is laid over it, and the rest of the right', () => {

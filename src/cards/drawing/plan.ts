@@ -5,6 +5,7 @@ import { mirror } from '../../geometry/transform.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
 import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
 import { cavitiesOf } from '../cutting-order.ts';
+import { pocketPoints } from '../neck.ts';
 import type { SetupId } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
 import { hundredth } from './coordinates.ts';
@@ -132,6 +133,7 @@ function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind
     ...covers(desk, setup, flip),
     ...contours(desk, setup, flip),
     ...labels(desk, setup, flip),
+    ...(setup === 'top' ? pocketPoints(desk, flip) : []),
   ];
 }
 

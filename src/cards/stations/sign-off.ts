@@ -4,6 +4,7 @@ import { byEye, cautions, key, one, often } from '../common.ts';
 import type { Line, Table } from '../card.ts';
 import type { Desk } from '../station.ts';
 import { leftMap, mapTable } from '../drawing/left-map.ts';
+import { neckChecks, neckTables } from '../neck.ts';
 import { plan, topPoint } from '../drawing/plan.ts';
 import { across, lengthwise } from '../drawing/section.ts';
 import { highestPoint } from '../../facts/parts.ts';
@@ -56,7 +57,6 @@ const station: Station = {
     const { spec } = desk.subject;
     const thickest = `thickness.body.machined.${highestPoint(spec)}` as const;
     const goNoGo = desk.gauge('go-no-go').name;
-    const strings = desk.has('bridge.string-height') ? [desk.figure('bridge.string-height', { decimals: 1 })] : [];
     return {
       keyNumbers: [
         key(say('sign-off.key.machined', { point: topPoint(desk) }), desk.limits(thickest, 'thickness')),
@@ -83,7 +83,7 @@ const station: Station = {
           often: often(desk),
           boxes: [one],
         })),
-        byEye(desk, say('sign-off.check.pocket'), goNoGo),
+        ...neckChecks(desk, goNoGo),
         byEye(desk, say('sign-off.check.cavities'), goNoGo),
         byEye(desk, stepLine(desk)),
         byEye(desk, say('sign-off.check.tear-out')),
@@ -110,29 +110,7 @@ const station: Station = {
             desk.span(`removal.body.white.${point}`, 'thickness'),
           ]),
         },
-        {
-          title: say('sign-off.neck'),
-          columns: [
-            say('column.frets'),
-            say('column.fret'),
-            say('column.from-nut'),
-            say('column.from-bridge'),
-            say('column.saddles'),
-            say('column.travel'),
-            ...(strings.length > 0 ? [say('column.strings')] : []),
-          ],
-          rows: [
-            [
-              desk.figure(spec.neck.frets),
-              { kind: 'literal', of: 'fret', text: String(desk.use(spec.neck['joint-fret']).value) },
-              desk.figure(`fret.${desk.use(spec.neck['joint-fret']).value}.from-nut`, { decimals: 2 }),
-              desk.figure('neck.joint-line', { decimals: 2 }),
-              desk.figure('bridge.from-nut', { decimals: 2 }),
-              desk.figure(spec.bridge.travel),
-              ...strings,
-            ],
-          ],
-        },
+        ...neckTables(desk),
       ],
       signOff: [say('sign.order')],
     };

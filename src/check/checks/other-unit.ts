@@ -12,7 +12,7 @@ const check: Check = {
   severity: 'error',
   why: 'An inch taken for a millimetre is off twenty-five times, and looks like any other number on a card.',
   mend: 'Write the unit after the number.',
-  example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 644,', fails: 'scale: 25.354,' },
+  example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 622', fails: 'scale: 24.488' },
   run: ({ subject, facts }) => plausibles(subject).flatMap((leaf) => fault(facts, leaf)),
 };
 export default check;

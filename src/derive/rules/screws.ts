@@ -4,7 +4,7 @@ import { cutId, cutsOf, isCavity } from '../../facts/cuts.ts';
 import type { SetupId } from '../../facts/cutting-order.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice, publishedIn } from '../../facts/facts.ts';
-import { hole, Leaf } from '../../facts/leaf.ts';
+import { hole } from '../../facts/leaf.ts';
 import { highestPoint, partsOf } from '../../facts/parts.ts';
 import type { Part } from '../../facts/parts.ts';
 import { namesOf, row, wanted } from '../../facts/row.ts';
@@ -12,15 +12,14 @@ import type { Subject } from '../../facts/subject.ts';
 import { regionContains } from '../../geometry/nearness.ts';
 import { depthOn } from '../../geometry/solid/face.ts';
 import { floorAt } from '../../geometry/solid/solid.ts';
-import type { Certainty } from '../../reference/certainty.ts';
 import type { Lead } from '../../reference/screws.ts';
 import * as published from '../../reference/screws.ts';
 import { mergedCauses, scaledCauses, subtract, withCauses } from '../../units/arithmetic.ts';
-import { unitById } from '../../units/unit.ts';
 import type { Length } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
+import { gaugeRow, rootOf, shankOf } from '../screw-rows.ts';
 import { setupOf, surfaceHeight } from '../surfaces.ts';
 
 /** Where the root of a screw was taken from. */
@@ -54,8 +53,7 @@ const ofHole = (subject: Subject, id: string) => [
     formula: 'row of its gauge',
     source: publishedIn(published.SHANK_SOURCE),
     value: (use) => {
-      const { gauge, of } = rowOf(subject, use, id);
-      return leaf(use, `shank.${gauge}`, of.shankIn, published.SHANK_SOURCE, published.SHANK_CERTAINTY);
+      return shankOf(use, screwOf(subject, use, id));
     },
   }),
   derivation({
@@ -64,8 +62,9 @@ const ofHole = (subject: Subject, id: string) => [
     formula: 'measured by the plant, else the table, else two-thirds of the shank',
     source: byDefinition,
     value: (use) => {
-      if (screwOf(subject, use, id).root) return 'plant';
-      return rowOf(subject, use, id).of.rootIn === undefined ? 'two-thirds' : 'table';
+      const screw = screwOf(subject, use, id);
+      if (screw.root) return 'plant';
+      return gaugeRow(use, screw).of.rootIn === undefined ? 'two-thirds' : 'table';
     },
   }),
   derivation({
@@ -73,7 +72,7 @@ const ofHole = (subject: Subject, id: string) => [
     label: `screw of ${id}: root of its thread`,
     formula: 'as said where its root is taken from',
     source: publishedIn(`${published.ROOT_SOURCE}; else ${published.TWO_THIRDS_SOURCE}`),
-    value: (use) => rootOf(subject, use, id),
+    value: (use) => rootOf(use, screwOf(subject, use, id)),
   }),
   derivation({
     id: `screw.${id}.wood`,
@@ -150,30 +149,6 @@ const ofHole = (subject: Subject, id: string) => [
 
 const screwOf = ({ spec, plant }: Subject, use: Use, id: string) =>
   row(plant.screws, use(wanted(spec.holes![id]!.screw, `holes.${id}.screw`)), 'plant.screws');
-
-/** The published row of its gauge. */
-function rowOf(subject: Subject, use: Use, id: string) {
-  const { gauge } = screwOf(subject, use, id);
-  const number = use(gauge).value;
-  const of = Object.hasOwn(published.screws, number) ? published.screws[number] : undefined;
-  return { gauge: number, of: of ?? use<published.ScrewRow>(hole(gauge.id)) };
-}
-
-function leaf(use: Use, name: string, inches: number, source: string, certainty: Certainty): Length {
-  const q: Length = { kind: 'length', value: Math.round(unitById('in').toBase(inches)), unit: 'in', decimals: 3 };
-  return use(new Leaf(`published.screw.${name}`, String(inches), { kind: 'published', source, certainty }, q));
-}
-
-function rootOf(subject: Subject, use: Use, id: string): Length {
-  const own = screwOf(subject, use, id).root;
-  if (own) return use(own);
-  const { gauge, of } = rowOf(subject, use, id);
-  if (of.rootIn !== undefined) {
-    return leaf(use, `root.${gauge}`, of.rootIn, published.ROOT_SOURCE, published.ROOT_CERTAINTY);
-  }
-  const inches = of.shankIn * published.TWO_THIRDS;
-  return leaf(use, `two-thirds.${gauge}`, inches, published.TWO_THIRDS_SOURCE, published.TWO_THIRDS_CERTAINTY);
-}
 
 const share = (q: Length, of: number): Length => ({ ...lengthOfMm(0, 2), value: Math.round(q.value * of) });
 

@@ -1,0 +1,44 @@
+/** The neck goes into its pocket and does not rattle there. */
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'neck-play',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Too tight, and the lacquer cracks at the corners or the neck does not go in; too loose, and it stands beside the centreline, or the glue has a gap to fill.',
+  mend: 'Give pocket or heel another width, or closer limits.',
+  example: {
+    file: 'models/base/bolt-on.yaml',
+    passes: 'width: 55.8 ±0.05',
+    fails: 'width: 56.1 ±0.05',
+  },
+  run: ({ subject: { spec, plant }, facts }) => {
+    const { width, pocket, kind } = spec.neck;
+    if (!width || !pocket) return [];
+    const seen = look(facts, (use) => {
+      const joint = use(kind);
+      const band = joint === 'through' ? undefined : plant.necks?.[joint]?.play;
+      const shape = spec.cavities?.[use(pocket)]?.shape.width;
+      return { play: use.fact('neck.play'), band: band && { id: band.id, ...use(band) }, joint, shape };
+    });
+    if (!seen?.band) return [];
+    const { play, band, joint, shape } = seen;
+    const [low, high] = [play.low ?? play.value, play.high ?? play.value];
+    if (low >= band.low! && high <= band.high!) return [];
+    return [
+      {
+        at: width.id,
+        what: `Between neck and pocket are ${say(play, low)} to ${say(play, high)} of play, both sides together. A neck of this kind (${joint}) is to have ${say(band, band.low!)} to ${say(band, band.high!)}.`,
+        mend: `Give pocket or heel another width, or closer limits: ${say(play, Math.round((band.low! + band.high!) / 2))} is the middle.`,
+        against: [
+          ...(shape ? [{ at: shape.id, text: 'width of the pocket' }] : []),
+          { at: band.id, text: 'how a neck is to sit' },
+        ],
+        hangsOn: ['neck.play'],
+      },
+    ];
+  },
+};
+export default check;

@@ -1,0 +1,62 @@
+/** Neck screws bite far enough into the heel, and their points stay under the fingerboard. */
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'neck-screw-bite',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Too short, and the strings pull the neck off its heel; too long, and a point comes up under a fret.',
+  mend: 'Take a screw of another length, or leave more or less wood under the pocket.',
+  example: {
+    file: 'models/base/bolt-on.yaml',
+    passes: 'screws: { row: neck-8, plate: 2.0 }',
+    fails: 'screws: { row: neck-8-short, plate: 2.0 }',
+  },
+  run: ({ subject: { spec, plant }, facts }) => {
+    const { screws, heel, kind } = spec.neck;
+    if (!screws) return [];
+    const seen = look(facts, (use) => {
+      const joint = use(kind);
+      const row = joint === 'through' ? undefined : plant.necks?.[joint];
+      return {
+        bite: use.fact('neck.bite'),
+        least: row?.bite && { id: row.bite.id, ...use(row.bite) },
+        under: row?.['under-board'] && { id: row['under-board'].id, ...use(row['under-board']) },
+        heel: heel && { id: heel.id, ...use(heel) },
+      };
+    });
+    if (!seen) return [];
+    const { bite, least, under } = seen;
+    const [low, high] = [bite.low ?? bite.value, bite.high ?? bite.value];
+    const stand = { at: screws.row.id, hangsOn: ['neck.bite'] };
+    const over = seen.heel && under ? (seen.heel.low ?? seen.heel.value) - under.value : undefined;
+    return [
+      ...(least && low < least.value
+        ? [
+            {
+              ...stand,
+              what: `The neck screws bite ${say(bite, bite.value)} into the heel, and ${say(bite, low)} at worst: ${sayCauses(bite, bite.causes ?? [])}. They are to bite ${say(least, least.value)}.`,
+              mend: `Take a screw ${say(bite, least.value - low)} longer.`,
+              against: [{ at: least.id, text: 'how far they are to bite' }],
+            },
+          ]
+        : []),
+      ...(over !== undefined && high > over
+        ? [
+            {
+              ...stand,
+              what: `The points of the neck screws come up to ${say(bite, high)} into the heel. With ${say(under!, under!.value)} left under the fingerboard’s plane it takes ${say(bite, over)}.`,
+              mend: `Take a screw ${say(bite, high - over)} shorter.`,
+              against: [
+                { at: seen.heel!.id, text: 'how thick the heel is' },
+                { at: under!.id, text: 'what is to be left over the points' },
+              ],
+            },
+          ]
+        : []),
+    ];
+  },
+};
+export default check;

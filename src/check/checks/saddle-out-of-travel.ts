@@ -1,0 +1,44 @@
+/** Both outer saddles can be set to where the strings ring true, wherever machine and pins put the bridge. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'saddle-out-of-travel',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The saddle stands at the end of its screw and the string is still out of tune: the holes of the bridge are drilled.',
+  mend: 'Move the holes of the bridge, or turn the line through them for the bass side.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'travel: 8',
+    fails: 'travel: 3',
+  },
+  run: (bench) => (['bass', 'treble'] as const).flatMap((side) => fault(bench, side)),
+};
+export default check;
+
+function fault({ subject: { spec }, facts }: Bench, side: 'bass' | 'treble'): Fault[] {
+  const { mounts, travel } = spec.bridge;
+  if (!mounts) return [];
+  const seen = look(facts, (use) => ({ off: use.fact(`saddle.${side}.from-middle`), travel: use(travel) }));
+  if (!seen) return [];
+  const { off } = seen;
+  const half = seen.travel.value / 2;
+  const [low, high] = [off.low ?? off.value, off.high ?? off.value];
+  if (high <= half && low >= -half) return [];
+  const tail = high > half;
+  const short = tail ? high - half : -half - low;
+  return [
+    {
+      at: mounts.saddles.id,
+      what: `The ${side} saddle has to stand ${say(off, Math.abs(off.value))} ${off.value < 0 ? 'before' : 'behind'} the middle of its travel, off by ${sayCauses(off, off.causes ?? [])}. It moves ${say(off, half)} to either side.`,
+      mend: `Drill the holes of the bridge ${say(off, short)} nearer to the ${tail ? 'tail' : 'neck'} at the ${side} side.`,
+      against: [
+        { at: travel.id, text: 'how far a saddle moves' },
+        ...mounts.holes.map((leaf) => ({ at: leaf.id, text: 'a hole of the bridge' })),
+      ],
+      hangsOn: [`saddle.${side}.from-middle`],
+    },
+  ];
+}
