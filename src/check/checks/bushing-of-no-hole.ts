@@ -1,0 +1,55 @@
+/** Every bushing of a jig stands for a hole of its pattern, and every hole has one. */
+import { namesOf } from '../../facts/row.ts';
+import { placeOf } from '../../facts/placed.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+
+const check: Check = {
+  id: 'bushing-of-no-hole',
+  stage: 'derived',
+  severity: 'error',
+  why: 'How far its hole may lie off is then not known, and whether a body goes on its pins is not asked.',
+  mend: 'Name the bushings as the pattern names its holes.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'hand: right\n    registers-on: seam\n    seam-error: 0.3\n    bushings: { neck',
+    fails: 'hand: right\n    registers-on: seam\n    seam-error: 0.3\n    bushings: { nick',
+  },
+  run: ({ subject: { spec, plant }, facts }) => {
+    const seen = look(facts, (use) => {
+      const name = use(spec.location.jig);
+      const jig = plant.jigs && Object.hasOwn(plant.jigs, name) ? plant.jigs[name] : undefined;
+      const pattern = jig && use(jig.pattern);
+      const holes =
+        pattern !== undefined && plant.patterns && Object.hasOwn(plant.patterns, pattern)
+          ? plant.patterns[pattern]!.holes
+          : undefined;
+      return jig?.bushings && holes && { name, jig, bushings: jig.bushings, holes: namesOf(holes), pattern };
+    });
+    if (!seen) return [];
+    const { name, jig, bushings, holes, pattern } = seen;
+    const own = namesOf(bushings);
+    const place = placeOf(bushings);
+    const stand = {
+      at: jig.title.id,
+      ...(place ? { place } : {}),
+      against: [{ at: jig.pattern.id, text: 'its pattern' }],
+    };
+    return [
+      ...own
+        .filter((id) => !holes.includes(id))
+        .map((id): Fault => ({
+          ...stand,
+          what: `Jig ${name} has a bushing for ${id}, and pattern ${pattern} has no hole of that name.`,
+          mend: `Name it after its hole: ${holes.join(', ')}.`,
+        })),
+      // One that is misnamed is said once.
+      ...(own.some((id) => !holes.includes(id)) ? [] : holes.filter((id) => !own.includes(id))).map((id): Fault => ({
+        ...stand,
+        what: `Jig ${name} has bushings, and none for hole ${id} of pattern ${pattern}.`,
+        mend: `Give the bushing of ${id}, or none at all where they are not known.`,
+      })),
+    ];
+  },
+};
+export default check;
