@@ -44,3 +44,21 @@ export function against<I extends keyof DerivedFacts>(
 
 export const lowOf = (q: Length): number => q.low ?? q.value;
 export const highOf = (q: Length): number => q.high ?? q.value;
+
+/** The numbers that say how large a part is, for the notes of a finding. */
+export const sizesOf = (outline: HardwareRow['body']) =>
+  outline === undefined
+    ? []
+    : [outline.diameter, outline.length, outline.width].flatMap((leaf) =>
+        leaf ? [{ at: leaf.id, text: 'its size' }] : [],
+      );
+
+/** The number that says how deep its hole or cavity goes; where it lies, of a part that has neither. */
+export function depthAt({ subject: { spec }, facts }: Bench, { fitted, id }: Part): string {
+  const { kind } = fitted;
+  const cavity = kind === 'fitting' ? look(facts, (use) => use.fact(`fitted.${id}.cavity`)) : undefined;
+  const own = kind === 'fitting' ? cavity?.slice('cavity.'.length) : fitted.id;
+  const cut = kind === 'hole' ? spec.holes?.[fitted.id] : own === undefined ? undefined : spec.cavities?.[own];
+  const floor = cut && 'floor' in cut ? cut.floor : undefined;
+  return (cut?.depth ?? floor)?.id ?? fitted.place.id;
+}

@@ -289,7 +289,7 @@ const walls: readonly ByHand[] = [
     file: 'tarn',
     find: 'at: { x: -37, y: -3 }',
     replace: 'at: { x: -37, y: 9 }',
-    expected: ['holes.bridge-stud-a', 'cavities.bridge-pickup.at'],
+    expected: ['holes.bridge-stud-a.at', 'cavities.bridge-pickup.at'],
   },
   {
     name: 'tarn: tailpiece bushing beside the controls',
@@ -298,7 +298,7 @@ const walls: readonly ByHand[] = [
     file: 'tarn',
     find: 'at: { x: 41, y: -42 }',
     replace: 'at: { x: 46.5, y: -42 }',
-    expected: ['holes.tail-stud-b', 'cavities.controls.at'],
+    expected: ['holes.tail-stud-b.at', 'cavities.controls.at'],
   },
   {
     name: 'tarn: both bridge bushings in one place',
@@ -307,7 +307,7 @@ const walls: readonly ByHand[] = [
     file: 'tarn',
     find: 'at: { x: 37, y: -3 }',
     replace: 'at: { x: -37, y: -3 }',
-    expected: ['holes.bridge-stud-a', 'holes.bridge-stud-b'],
+    expected: ['holes.bridge-stud-a.at', 'holes.bridge-stud-b.at'],
   },
   {
     name: 'carr: the slot is not turned',
@@ -331,16 +331,16 @@ const walls: readonly ByHand[] = [
     file: 'brae',
     find: 'at: { x: -42, y: -6 }',
     replace: 'at: { x: -26, y: -6 }',
-    expected: ['holes.bridge-stud-a', 'holes.pull-rod-a.at'],
+    expected: ['holes.bridge-stud-a.at', 'holes.pull-rod-a.at'],
   },
   {
     name: 'skerry: ferrules too close',
     floor: 'Two ferrules break into each other on the back.',
     model: 'skerry',
     file: 'skerry',
-    find: '{ setup: back, at: { x: -5.2, y: -24 }',
-    replace: '{ setup: back, at: { x: -2.6, y: -24 }',
-    expected: ['holes.ferrule-c', 'holes.ferrule-d'],
+    find: 'setup: back,\n      at: { x: -5.2, y: -24 }',
+    replace: 'setup: back,\n      at: { x: -2.6, y: -24 }',
+    expected: ['holes.ferrule-c.at', 'holes.ferrule-d.at'],
   },
   {
     name: 'skerry: a string on the wrong side',
@@ -422,7 +422,7 @@ const walls: readonly ByHand[] = [
     file: 'voe',
     find: 'at: { x: -37, y: -2 }',
     replace: 'at: { x: -57, y: -2 }',
-    expected: ['holes.bridge-post-a', 'cavities.lower-chamber.at'],
+    expected: ['holes.bridge-post-a.at', 'cavities.lower-chamber.at'],
   },
   {
     name: 'voe: lower chamber mirrored',
@@ -563,7 +563,7 @@ const meetings: readonly ByHand[] = [
     use: wire
     into: [switch, switch-cover, neck-pickup]
 `,
-    replace: '',
+    replace: 'channels:\n',
     expected: ['cavities.switch.purpose'],
   },
   {
@@ -571,8 +571,8 @@ const meetings: readonly ByHand[] = [
     floor: 'The jack is let in, and no wire can get to it.',
     model: 'tarn',
     file: 'tarn',
-    find: 'holes:\n  # The arch',
-    replace: 'channels: { remove: [jack-wire] }\n\nholes:\n  # The arch',
+    find: 'channels:\n  ground-wire:',
+    replace: 'channels:\n  remove: [jack-wire]\n  ground-wire:',
     expected: ['channels', 'cavities.jack.purpose'],
   },
   {
@@ -580,8 +580,8 @@ const meetings: readonly ByHand[] = [
     floor: 'Both pickups are dead: the lead drills by hand, and comes out on the face.',
     model: 'skerry',
     file: 'skerry',
-    find: 'holes:\n  # Strings',
-    replace: 'channels: { remove: [bridge-wire] }\n\nholes:\n  # Strings',
+    find: 'channels:\n  ground-wire:',
+    replace: 'channels:\n  remove: [bridge-wire]\n  ground-wire:',
     expected: ['channels', 'cavities.bridge-pickup.purpose', 'cavities.neck-pickup.purpose'],
   },
   {
@@ -589,8 +589,8 @@ const meetings: readonly ByHand[] = [
     floor: 'The neck pickup is dead.',
     model: 'brae',
     file: 'brae',
-    find: 'holes:\n  # The bridge rocks',
-    replace: 'channels: { remove: [pickup-wire] }\n\nholes:\n  # The bridge rocks',
+    find: 'channels:\n  ground-wire:',
+    replace: 'channels:\n  remove: [pickup-wire]\n  ground-wire:',
     expected: ['channels', 'cavities.neck-pickup.purpose'],
   },
   {
@@ -720,7 +720,7 @@ const meetings: readonly ByHand[] = [
     file: 'tarn',
     find: 'at: { x: 37, y: -3 }',
     replace: 'at: { x: 52, y: 0 }',
-    expected: ['holes.bridge-stud-b', 'base/wired: channels.bridge-wire', 'base/wired: channels.bridge-wire.start'],
+    expected: ['holes.bridge-stud-b.at', 'base/wired: channels.bridge-wire', 'base/wired: channels.bridge-wire.start'],
   },
   {
     name: 'voe: bay chamber across the wire',
@@ -799,8 +799,8 @@ const meetings: readonly ByHand[] = [
     floor: 'A skin of wood closes the string’s way.',
     model: 'skerry',
     file: 'skerry',
-    find: 'at: { x: -26, y: -24 }, diameter: 8, from: back-face, depth: 16 ±0.3',
-    replace: 'at: { x: -26, y: -24 }, diameter: 8, from: back-face, depth: 11 ±0.3',
+    find: 'at: { x: -26, y: -24 },\n      diameter: 8,\n      from: back-face,\n      depth: 16 ±0.3',
+    replace: 'at: { x: -26, y: -24 },\n      diameter: 8,\n      from: back-face,\n      depth: 11 ±0.3',
     expected: ['holes.ferrule-a', 'holes.string-a.into', 'holes.string-a.depth'],
   },
   {
@@ -808,7 +808,7 @@ const meetings: readonly ByHand[] = [
     floor: 'The cap is glued on: there is no place for the drill, and the order stops here.',
     model: 'voe',
     file: 'voe',
-    find: 'holes:\n  # Posts',
+    find: 'channels:\n  ground-wire:',
     replace: `channels:
   chamber-wire:
     title: Chamber wire
@@ -821,9 +821,7 @@ const meetings: readonly ByHand[] = [
     drill: d-6-long
     use: wire
     into: [lower-chamber, bridge-pickup]
-
-holes:
-  # Posts`,
+  ground-wire:`,
     expected: ['channels.chamber-wire.start', 'channels.chamber-wire.setup', 'channels.chamber-wire.into'],
   },
 ];
@@ -864,7 +862,7 @@ const tools: readonly ByHand[] = [
     file: 'plant/hardware',
     find: 'panel: 3.0..7.0',
     replace: 'panel: 0.12..0.28',
-    expected: ['hardware.pot'],
+    expected: ['hardware.pot.panel'],
   },
   {
     name: 'brae: shaft too narrow for its pot',
@@ -888,8 +886,8 @@ const tools: readonly ByHand[] = [
     floor: 'The card says one size and the drill is another.',
     model: 'brae',
     file: 'base/wired',
-    find: 'at: { x: 106, y: -84 }\n    diameter: 9.5',
-    replace: 'at: { x: 106, y: -84 }\n    diameter: 11',
+    find: 'at: { x: 106, y: -80 }\n    diameter: 9.5',
+    replace: 'at: { x: 106, y: -80 }\n    diameter: 11',
     expected: ['holes.tone-shaft.diameter', 'holes.tone-shaft.drill', 'holes.tone-shaft.hardware'],
   },
   {
@@ -1005,9 +1003,9 @@ const tools: readonly ByHand[] = [
     floor: 'Half a millimetre is left in the back; pressing the bushing pops it out.',
     model: 'tarn',
     file: 'tarn',
-    find: 'at: { x: -41, y: -42 }, diameter: 11, from: cap-face, depth: 25 ±0.5',
-    replace: 'at: { x: -41, y: -42 }, diameter: 11, from: cap-face, depth: 49.5 ±0.5',
-    expected: ['holes.tail-stud-a'],
+    find: 'at: { x: -41, y: -42 },\n      diameter: 11,\n      from: cap-face,\n      depth: 25 ±0.5',
+    replace: 'at: { x: -41, y: -42 },\n      diameter: 11,\n      from: cap-face,\n      depth: 49.5 ±0.5',
+    expected: ['holes.tail-stud-a.depth'],
   },
   {
     name: 'skerry: pilot deeper than its drill',
@@ -1854,7 +1852,7 @@ const setting: readonly ByHand[] = [
     file: 'tarn',
     find: 'at: { x: -41, y: -42 }',
     replace: 'at: { x: -41, y: -24 }',
-    expected: ['holes.tail-stud-a', 'holes.tail-stud-b', 'bridge'],
+    expected: ['holes.tail-stud-a.at', 'holes.tail-stud-b.at', 'bridge'],
   },
   {
     name: 'fell: slant of the pickup the other way',
@@ -1911,8 +1909,8 @@ const plant: readonly ByHand[] = [
     floor: 'The shafts are drilled too wide and the pots turn in them.',
     model: 'skerry',
     file: 'plant/hardware',
-    find: 'panel: 3.0..7.0, hole: 9.5',
-    replace: 'panel: 3.0..7.0, hole: 8',
+    find: 'hole: 9.5\n    panel: 3.0..7.0',
+    replace: 'hole: 8\n    panel: 3.0..7.0',
     expected: ['hardware.pot', 'base/wired: holes.volume-shaft.diameter', 'base/wired: holes.tone-shaft.diameter'],
   },
   {

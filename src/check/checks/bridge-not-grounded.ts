@@ -6,7 +6,7 @@ import { regionContains } from '../../geometry/nearness.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
-import { fittedParts } from '../hardware.ts';
+import { fittedParts, sizesOf } from '../hardware.ts';
 import { meantMeetings, reachedFrom } from '../reached.ts';
 
 const check: Check = {
@@ -16,10 +16,9 @@ const check: Check = {
   why: 'The strings hum until a hand touches them, and the way for the wire is drilled through a finished body.',
   mend: 'Add a channel from under the part, or from one of its holes, into the controls.',
   example: {
-    file: 'models/tarn.yaml',
-    passes: 'into: [stud-b, controls]',
-    fails: 'into: [stud-b]',
-    also: ['cuts-meet'],
+    file: 'models/plant/plant.yaml',
+    passes: 'width: 90, corner: 2 }',
+    fails: 'width: 20, corner: 2 }',
   },
   run: (bench) => {
     const controls = controlsOf(bench);
@@ -35,6 +34,7 @@ const check: Check = {
           mend: 'Drill a channel from one of its holes, or from under it, that runs into the controls.',
           against: [
             { at: part.row.ground!.id, text: 'how it is grounded' },
+            ...sizesOf(part.row.body),
             ...namesOf(bench.subject.spec.channels).flatMap((id) => {
               const [into] = bench.subject.spec.channels![id]!.into ?? [];
               return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];

@@ -6,6 +6,7 @@ import { intersection } from '../../geometry/offset.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
+import { liesInside } from '../inside.ts';
 
 const check: Check = {
   id: 'cavity-left-open',
@@ -31,6 +32,9 @@ const check: Check = {
         // A seat is what a cover lies in; a neck's pocket is closed by the neck.
         if (seen?.own.kind !== 'pocket' || seen.own.opens !== 'back' || OPEN.includes(seen.purpose)) return [];
         const { own } = seen;
+        // One that is off the body is another finding's business.
+        const outline = look(bench.facts, (use) => use.fact('outline.polygon'));
+        if (outline && !liesInside(own.region, [outline])) return [];
         if (coversOf(bench, cutId(cut)).some((cover) => !cover || isMostlyUnder(own.region, cover))) return [];
         return [
           {

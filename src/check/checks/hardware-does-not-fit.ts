@@ -1,7 +1,7 @@
 /** A part that lies in a cavity goes in, with the room its row asks for all round: corners of the cutter and of the part too. */
 import type { Bench, Check, Fault } from '../check.ts';
 import type { Part } from '../hardware.ts';
-import { against, fittedParts, lowOf } from '../hardware.ts';
+import { against, fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import { say } from '../say.ts';
 
 const check: Check = {
@@ -35,12 +35,9 @@ function faults(bench: Bench, { fitted, id, name, row }: Part): Fault[] {
       against: [
         { at: fitted.place.id, text: 'where it lies' },
         { at, text: 'the room it needs' },
-        ...(row.body ? sizesOf(row.body) : []),
+        ...sizesOf(row.body),
       ],
       hangsOn: [room],
     },
   ];
 }
-
-const sizesOf = ({ diameter, length, width }: NonNullable<Part['row']['body']>) =>
-  [diameter, length, width].flatMap((leaf) => (leaf ? [{ at: leaf.id, text: 'its size' }] : []));

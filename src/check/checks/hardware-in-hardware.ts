@@ -3,7 +3,7 @@ import type { Beside } from '../../facts/fitted.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
-import { fittedParts, lowOf } from '../hardware.ts';
+import { fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import { say } from '../say.ts';
 
 const check: Check = {
@@ -14,8 +14,8 @@ const check: Check = {
   mend: 'Move one of them.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'body: { length: 30, width: 92, corner: 2 }',
-    fails: 'body: { length: 60, width: 92, corner: 2 }',
+    passes: 'body: { length: 15, width: 90, corner: 2 }',
+    fails: 'body: { length: 60, width: 90, corner: 2 }',
   },
   run: (bench) => {
     const parts = fittedParts(bench);
@@ -48,10 +48,10 @@ function faults(bench: Bench, { parts, part, i }: Of, what: 'body' | 'on-face'):
         { at: other.fitted.place.id, text: 'where the other lies' },
         { at: part.fitted.hardware.id, text: 'the one' },
         { at: other.fitted.hardware.id, text: 'the other' },
-        ...[part, other].flatMap(({ row: { body } }) => {
-          const size = body?.diameter ?? body?.length;
-          return size ? [{ at: size.id, text: 'its size' }] : [];
-        }),
+        ...[part, other].flatMap(({ row: { body, flange, washer } }) => [
+          ...sizesOf(what === 'on-face' ? (flange ?? body) : body),
+          ...(what === 'on-face' && washer ? [{ at: washer.id, text: 'its washer' }] : []),
+        ]),
       ],
       hangsOn: [fact],
     },

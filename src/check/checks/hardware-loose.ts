@@ -1,5 +1,5 @@
 /** A part has no more room in its cavity than its row allows: nothing rattles, and its ring still holds it. */
-import { against, fittedParts, highOf } from '../hardware.ts';
+import { against, fittedParts, highOf, sizesOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
 import { say } from '../say.ts';
 
@@ -28,6 +28,7 @@ const check: Check = {
           against: [
             { at: fitted.place.id, text: 'where it lies' },
             { at, text: 'the room it may have' },
+            ...sizesOf(row.body),
           ],
           hangsOn: [room],
         },

@@ -16,8 +16,8 @@ const check: Check = {
   mend: 'Drill the hole the part needs, or name the part that goes in.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'panel: 4.0..11.0, hole: 9.5',
-    fails: 'panel: 4.0..11.0, hole: 8',
+    passes: 'kind: bushing, hole: 11',
+    fails: 'kind: bushing, hole: 12',
   },
   run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
 };

@@ -1,5 +1,5 @@
 /** A ring or flange covers the edge of its cavity or hole all round. */
-import { against, fittedParts, lowOf } from '../hardware.ts';
+import { against, fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
 import { say } from '../say.ts';
 
@@ -30,6 +30,7 @@ const check: Check = {
           against: [
             { at: fitted.place.id, text: 'where it lies' },
             { at, text: 'what it is to cover' },
+            ...sizesOf(row.flange),
           ],
           hangsOn: [lip],
         },
