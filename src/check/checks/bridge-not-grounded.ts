@@ -27,6 +27,8 @@ const check: Check = {
       const { ground } = part.row;
       const from = ground ? cutsUnder(bench, part) : undefined;
       if (!from || controls.length === 0 || from.some((id) => reached.has(id))) return [];
+      // Where it leads to a pickup that is not reached itself, that is the finding.
+      if (from.some((id) => [...reachedFrom(bench, id)].some((other) => isPickup(bench, other)))) return [];
       return [
         {
           at: part.fitted.hardware.id,
@@ -47,6 +49,11 @@ const check: Check = {
   },
 };
 export default check;
+
+function isPickup({ subject: { spec }, facts }: Bench, id: CutId): boolean {
+  const cavity = spec.cavities?.[id.slice('cavity.'.length)];
+  return id.startsWith('cavity.') && cavity !== undefined && look(facts, (use) => use(cavity.purpose)) === 'pickup';
+}
 
 function controlsOf({ subject: { spec }, facts }: Bench): readonly CutId[] {
   return namesOf(spec.cavities)

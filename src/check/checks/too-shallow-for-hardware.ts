@@ -34,7 +34,7 @@ const check: Check = {
             { at: fitted.hardware.id, text: 'the part' },
             { at, text: 'the depth it needs' },
             { at: fitted.place.id, text: 'where it lies' },
-            ...carveOf(bench, part, asked),
+            ...topOf(bench, part, asked),
           ],
           hangsOn: [depth],
         },
@@ -43,8 +43,8 @@ const check: Check = {
 };
 export default check;
 
-/** What shapes the top, where the part would be deep enough under its full height. */
-function carveOf({ subject: { spec }, facts }: Bench, { fitted, id }: Part, asked: Length) {
+/** How thick the body is; what shapes its top, where the part would be deep enough under the full height. */
+function topOf({ subject: { spec }, facts }: Bench, { fitted, id }: Part, asked: Length) {
   const { crown, recurve, bevel } = spec.carve;
   const full = look(facts, (use) => {
     if (use.fact(`fitted.${id}.face`) !== 'top') return undefined;
@@ -53,8 +53,10 @@ function carveOf({ subject: { spec }, facts }: Bench, { fitted, id }: Part, aske
     if (own?.kind !== 'pocket') return undefined;
     return use.fact(`thickness.body.white.${highestPoint(spec)}`).value - own.floor.zMm * 1e6;
   });
-  if (full === undefined || full < asked.low!) return [];
-  return [crown?.from, recurve?.depth, bevel?.width].flatMap((leaf) =>
-    leaf ? [{ at: leaf.id, text: 'what shapes the top' }] : [],
-  );
+  if (full === undefined) return [];
+  const shaped = full < asked.low! ? [] : [crown?.from, recurve?.depth, bevel?.width];
+  return [
+    { at: `thickness.body.white.${highestPoint(spec)}`, text: 'how thick the white body is' },
+    ...shaped.flatMap((leaf) => (leaf ? [{ at: leaf.id, text: 'what shapes the top' }] : [])),
+  ];
 }

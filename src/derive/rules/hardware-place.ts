@@ -1,6 +1,7 @@
 /** Parts where they are fitted: what of each lies behind the panel or in its cavity, what lies on the face, where it takes holes. */
 import { cutId } from '../../facts/cuts.ts';
 import type { CutId } from '../../facts/cuts.ts';
+import type { SetupId } from '../../facts/cutting-order.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import { fittedId, fittedOf } from '../../facts/fitted.ts';
@@ -15,6 +16,7 @@ import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror, rotate } from '../../geometry/transform.ts';
 import { cavityOf, cutOf, hardwareRow } from '../cavity-of.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
+import { setupOf } from '../surfaces.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 
@@ -145,10 +147,7 @@ function mounts(subject: Subject, use: Use, fitted: Fitted): readonly MountPlace
   const { xMm: x0, yMm: y0, angleDeg } = placement(subject, use, fitted);
   const face = use.fact(`fitted.${fittedId(fitted)}.face`);
   const spots = namesOf(spec.holes)
-    .filter((id) => {
-      const own = use.fact(`hole.${id}.void`);
-      return own.kind === 'pocket' && own.opens === face;
-    })
+    .filter((id) => use(setupOf(spec, use(spec.holes![id]!.setup) as SetupId).up) === face)
     .map((id) => ({ id, ...use.fact(`hole.${id}.spot`) }));
   return namesOf(places).map((mount) => {
     const { x, y } = places![mount]!;
