@@ -34,6 +34,9 @@ export const fittedOf = (spec: ModelSpec): readonly Fitted[] => [
   ...ofTable('fitting', spec.fittings, ({ at }) => at),
 ];
 
+/** What has a place of its own: what is drawn through a channel has none. */
+export const placedOf = (spec: ModelSpec): readonly Fitted[] => fittedOf(spec).filter(({ kind }) => kind !== 'channel');
+
 function ofTable<T extends Named>(
   kind: FittedKind,
   table: Readonly<Record<string, T>> | undefined,
@@ -46,9 +49,10 @@ function ofTable<T extends Named>(
   });
 }
 
-/** The part nearest to another, and how far it is from it; less than nothing: how far one reaches into the other. */
+/** Two parts in one cavity or on one face, and how far they are apart; less than nothing: how far one reaches into the other. */
 export interface Beside {
-  readonly other: FittedId;
+  readonly a: FittedId;
+  readonly b: FittedId;
   readonly apart: Length;
 }
 

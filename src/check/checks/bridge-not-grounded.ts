@@ -64,12 +64,12 @@ function controlsOf({ subject: { spec }, facts }: Bench): readonly CutId[] {
 /** The cavity it lies in; its own holes, and those that open under it. */
 function cutsUnder({ subject: { spec }, facts }: Bench, { id, fitted }: Part): readonly CutId[] | undefined {
   return look(facts, (use) => {
-    const cavity = use.fact(`fitted.${id}.cavity`);
-    if (cavity) return [cavity];
     if (fitted.kind === 'hole' || fitted.kind === 'channel') return [`${fitted.kind}.${fitted.id}` as CutId];
+    const cavity = use.fact(`fitted.${id}.cavity`);
+    if (cavity || fitted.kind !== 'fitting') return cavity ? [cavity] : [];
     const face = use.fact(`fitted.${id}.face`);
     const under = use.fact(`fitted.${id}.on-face`);
-    const own = use.fact(`fitted.${id}.mounts`).map(({ hole }) => `hole.${hole}`);
+    const own = use.fact(`fitted.fitting.${fitted.id}.mounts`).map(({ hole }) => `hole.${hole}`);
     return cutsOf(spec)
       .filter((cut) => {
         if (own.includes(cutId(cut))) return true;

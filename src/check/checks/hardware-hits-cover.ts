@@ -19,8 +19,9 @@ const check: Check = {
     fails: 'reach: 42',
   },
   run: (bench) =>
-    fittedParts(bench).flatMap(({ fitted, id, name, row }) => {
-      const room = `fitted.${id}.to-cover` as const;
+    fittedParts(bench).flatMap(({ fitted, name, row }) => {
+      if (fitted.kind !== 'hole') return [];
+      const room = `fitted.hole.${fitted.id}.to-cover` as const;
       const seen = against(bench, room, row['cover-clearance']);
       if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
       const { found, asked, at } = seen;

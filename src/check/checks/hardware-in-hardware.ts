@@ -19,41 +19,40 @@ const check: Check = {
   },
   run: (bench) => {
     const parts = fittedParts(bench);
-    return parts.flatMap((part, i) =>
-      (['body', 'on-face'] as const).flatMap((what) => faults(bench, { parts, part, i }, what)),
+    return (['body', 'on-face'] as const).flatMap((what) =>
+      (look(bench.facts, (use) => use.fact(`hardware.beside.${what}`)) ?? []).flatMap((beside) => {
+        const [a, b] = [beside.a, beside.b].map((id) => parts.find((part) => part.id === id));
+        return a && b ? faults(bench, { a, b, beside }, what) : [];
+      }),
     );
   },
 };
 export default check;
 
-interface Of {
-  readonly parts: readonly Part[];
-  readonly part: Part;
-  readonly i: number;
+interface Two {
+  readonly a: Part;
+  readonly b: Part;
+  readonly beside: Beside;
 }
 
-function faults(bench: Bench, { parts, part, i }: Of, what: 'body' | 'on-face'): Fault[] {
-  const fact = `fitted.${part.id}.beside-${what}` as const;
-  const beside = look(bench.facts, (use) => use.fact(fact));
-  const other = parts.find(({ id }) => id === beside?.other);
-  if (!beside || !other) return [];
-  const room = Math.max(roomOf(bench, part, what), roomOf(bench, other, what));
-  if (lowOf(beside.apart) >= room || saidAlready(bench, { part, other, i, j: parts.indexOf(other) }, what)) return [];
+function faults(bench: Bench, { a, b, beside }: Two, what: 'body' | 'on-face'): Fault[] {
+  const room = Math.max(roomOf(bench, a, what), roomOf(bench, b, what));
+  if (lowOf(beside.apart) >= room) return [];
   return [
     {
-      at: part.fitted.place.id,
-      what: `${part.name} of ${part.fitted.id} and ${other.name} of ${other.fitted.id} ${apart(beside)}; they need ${say(beside.apart, room)} at worst.`,
+      at: a.fitted.place.id,
+      what: `${a.name} of ${a.fitted.id} and ${b.name} of ${b.fitted.id} ${apart(beside)}; they need ${say(beside.apart, room)} at worst.`,
       mend: `Move one of them ${say(beside.apart, room - lowOf(beside.apart))} away.`,
       against: [
-        { at: other.fitted.place.id, text: 'where the other lies' },
-        { at: part.fitted.hardware.id, text: 'the one' },
-        { at: other.fitted.hardware.id, text: 'the other' },
-        ...[part, other].flatMap(({ row: { body, flange, washer } }) => [
+        { at: b.fitted.place.id, text: 'where the other lies' },
+        { at: a.fitted.hardware.id, text: 'the one' },
+        { at: b.fitted.hardware.id, text: 'the other' },
+        ...[a, b].flatMap(({ row: { body, flange, washer } }) => [
           ...sizesOf(what === 'on-face' ? (flange ?? body) : body),
           ...(what === 'on-face' && washer ? [{ at: washer.id, text: 'its washer' }] : []),
         ]),
       ],
-      hangsOn: [fact],
+      hangsOn: [a, b].map(({ id }) => `fitted.${id}.${what}`),
     },
   ];
 }
@@ -66,13 +65,4 @@ const apart = ({ apart: q }: Beside): string =>
 /** Room round a body counts between bodies too; on a face it is enough that nothing lies over another. */
 function roomOf({ facts }: Bench, { row: { room } }: Part, what: 'body' | 'on-face'): number {
   return what === 'on-face' || !room ? 0 : (look(facts, (use) => use(room))?.value ?? 0);
-}
-
-/** Each of two is the nearest of the other: that is one finding. */
-function saidAlready(
-  { facts }: Bench,
-  { part, other, i, j }: { part: Part; other: Part; i: number; j: number },
-  what: 'body' | 'on-face',
-): boolean {
-  return j < i && look(facts, (use) => use.fact(`fitted.${other.id}.beside-${what}`))?.other === part.id;
 }

@@ -26,7 +26,8 @@ const check: Check = {
 export default check;
 
 function faults(bench: Bench, part: Part): Fault[] {
-  const fact = `fitted.${part.id}.mounts` as const;
+  if (part.fitted.kind !== 'fitting') return [];
+  const fact = `fitted.fitting.${part.fitted.id}.mounts` as const;
   const { within } = part.row;
   const seen = look(bench.facts, (use) => ({ mounts: use.fact(fact), within: within && use(within) }));
   if (!seen?.within) return [];

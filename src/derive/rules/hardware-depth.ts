@@ -3,7 +3,7 @@ import type { Cut } from '../../facts/cuts.ts';
 import { cutId } from '../../facts/cuts.ts';
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
-import { fittedId, fittedOf } from '../../facts/fitted.ts';
+import { fittedId, placedOf } from '../../facts/fitted.ts';
 import type { Fitted, FittedId } from '../../facts/fitted.ts';
 import { wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -25,15 +25,15 @@ import { causesUpright } from '../wood.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
-    /** Nothing where the row of the part asks for no depth. */
+    /** Nothing of what lies on a face. */
     [id: `fitted.${FittedId}.depth.${'least' | 'most'}`]: Length | undefined;
     /** Between the end of what is behind the panel and the inside of the cover; nothing where the row has no reach. */
-    [id: `fitted.${FittedId}.to-cover`]: Length | undefined;
+    [id: `fitted.hole.${string}.to-cover`]: Length | undefined;
   }
 }
 
 const rule: Rule = (subject) =>
-  fittedOf(subject.spec).flatMap((fitted) => {
+  placedOf(subject.spec).flatMap((fitted) => {
     const id = fittedId(fitted);
     const name = `part at ${fitted.kind} ${fitted.id}`;
     return [
@@ -47,13 +47,17 @@ const rule: Rule = (subject) =>
           value: (use) => depth(subject, use, fitted, which),
         }),
       ),
-      derivation({
-        id: `fitted.${id}.to-cover`,
-        label: `${name}: room between its end and the cover`,
-        formula: 'floor of the cavity over the seat of its cover, or over the back, less its reach',
-        source: practice('tolerance graph, no source'),
-        value: (use) => toCover(subject, use, fitted),
-      }),
+      ...(fitted.kind === 'hole'
+        ? [
+            derivation({
+              id: `fitted.hole.${fitted.id}.to-cover`,
+              label: `${name}: room between its end and the cover`,
+              formula: 'floor of the cavity over the seat of its cover, or over the back, less its reach',
+              source: practice('tolerance graph, no source'),
+              value: (use) => toCover(subject, use, fitted),
+            }),
+          ]
+        : []),
     ];
   });
 export default rule;
@@ -61,9 +65,9 @@ export default rule;
 function depth(subject: Subject, use: Use, fitted: Fitted, which: 'least' | 'most'): Length | undefined {
   const cut = cutOf(subject, use, fitted);
   const own = cut && use.fact(`${cutId(cut)}.void`);
-  if (own?.kind !== 'pocket' || !hardwareRow(subject, use, fitted).depth) return undefined;
+  if (own?.kind !== 'pocket') return undefined;
   if (own.opens === 'top') return belowTop(subject, use, cut!, { own, over: own.region, which });
-  if (own.opens === 'back') return insideBack(subject, use, cut!, { own, over: bodyIn(use, fitted, own), which });
+  if (own.opens === 'back') return insideBack(subject, use, cut!, { own, over: own.region, which });
   return undefined;
 }
 
@@ -112,7 +116,7 @@ const leftAt = ({ xMm, yMm }: Lowest) => ({ mm: 0, xMm, yMm, through: 'floor', s
 
 function toCover(subject: Subject, use: Use, fitted: Fitted): Length | undefined {
   const { reach } = hardwareRow(subject, use, fitted);
-  const cavity = fitted.kind === 'hole' ? cavityOf(subject, use, fitted) : undefined;
+  const cavity = cavityOf(subject, use, fitted);
   const own = cavity && use.fact(`${cutId(cavity)}.void`);
   if (!reach || own?.kind !== 'pocket' || own.opens !== 'back') return undefined;
   const inside = insideBack(subject, use, cavity!, { own, over: bodyIn(use, fitted, own), which: 'least' });

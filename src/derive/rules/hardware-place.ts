@@ -4,11 +4,11 @@ import type { CutId } from '../../facts/cuts.ts';
 import type { SetupId } from '../../facts/cutting-order.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
-import { fittedId, fittedOf } from '../../facts/fitted.ts';
+import { fittedId, placedOf } from '../../facts/fitted.ts';
 import type { Fitted, FittedId, MountPlace } from '../../facts/fitted.ts';
 import { hole } from '../../facts/leaf.ts';
 import { namesOf, wanted } from '../../facts/row.ts';
-import type { Plant } from '../../facts/spec.generated.ts';
+import type { Model, Plant } from '../../facts/spec.generated.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Point } from '../../geometry/axes.ts';
 import type { Region } from '../../geometry/polygon.ts';
@@ -29,11 +29,11 @@ declare module '../../facts/facts.ts' {
     [id: `fitted.${FittedId}.face`]: 'top' | 'back' | undefined;
     /** The cavity it goes into with its body. */
     [id: `fitted.${FittedId}.cavity`]: CutId | undefined;
-    [id: `fitted.${FittedId}.mounts`]: readonly MountPlace[];
+    [id: `fitted.fitting.${string}.mounts`]: readonly MountPlace[];
   }
 }
 
-const rule: Rule = (subject) => fittedOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted));
+const rule: Rule = (subject) => placedOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted));
 export default rule;
 
 function ofPart(subject: Subject, fitted: Fitted) {
@@ -71,15 +71,22 @@ function ofPart(subject: Subject, fitted: Fitted) {
         return cavity && cutId(cavity);
       },
     }),
-    derivation({
-      id: `fitted.${id}.mounts`,
-      label: `${name}: where it takes holes`,
-      formula: 'places of its row, turned and moved with it; the hole drawn nearest to each on that face',
-      source: byDefinition,
-      value: (use) => mounts(subject, use, fitted),
-    }),
+    ...(fitted.kind === 'fitting'
+      ? [
+          derivation({
+            id: `fitted.fitting.${fitted.id}.mounts`,
+            label: `${name}: where it takes holes`,
+            formula: 'places of its row, turned and moved with it; the hole drawn nearest to each on that face',
+            source: byDefinition,
+            value: (use) => mounts(subject, use, fitted),
+          }),
+        ]
+      : []),
   ];
 }
+
+/** Round ends of parts and of what they go into are drawn so fine that their room is right to a hundredth, mm. */
+export const FINE_CHORD_MM = 0.001;
 
 type Outline = NonNullable<Plant.OutlineOfPart>;
 
@@ -91,15 +98,14 @@ interface Placement {
 
 /** Where its middle lies, as drawn for the right hand. A round hole turns nothing. */
 function placement({ spec }: Subject, use: Use, { kind, id }: Fitted): Placement {
-  const at = (point: Point2, angle: typeof cavity.angle) => ({
+  const at = (point: Point2, angle: Model.Cavity['angle']) => ({
     xMm: toMm(use(point.x)),
     yMm: toMm(use(point.y)),
     angleDeg: angle ? use(angle).value : 0,
   });
-  const cavity = wanted(kind === 'fitting' ? spec.fittings?.[id] : spec.cavities?.[id], `${kind}.${id}`);
-  if (kind === 'cavity' || kind === 'fitting') return at(cavity.at, cavity.angle);
-  if (kind === 'hole') return at(wanted(spec.holes?.[id], `holes.${id}`).at, undefined);
-  return at(wanted(spec.channels?.[id], `channels.${id}`).start, undefined);
+  const turned = kind === 'fitting' ? spec.fittings![id]! : kind === 'cavity' ? spec.cavities![id]! : undefined;
+  if (turned) return at(turned.at, turned.angle);
+  return at(wanted(spec.holes?.[id], `holes.${id}`).at, undefined);
 }
 
 type Point2 = NonNullable<Subject['spec']['holes']>[string]['at'];
@@ -119,7 +125,7 @@ function drawn(subject: Subject, use: Use, fitted: Fitted, outline: Outline | un
 }
 
 function placed(subject: Subject, use: Use, fitted: Fitted, shape: Parameters<typeof shapePolygon>[0]): Region {
-  const made = shapePolygon(shape, placement(subject, use, fitted));
+  const made = shapePolygon(shape, placement(subject, use, fitted), FINE_CHORD_MM);
   if (!made.ok) return use<Region>(hole(`plant.hardware.${use(fitted.hardware)}.body`));
   return [subject.hand === 'left' ? mirror(made.polygon) : made.polygon];
 }
@@ -136,8 +142,8 @@ function faceOf(subject: Subject, use: Use, fitted: Fitted): 'top' | 'back' | un
   const on = fitted.kind === 'fitting' ? subject.spec.fittings![fitted.id]!.on : undefined;
   if (on) return use(on);
   const cut = cutOf(subject, use, fitted);
-  const own = cut && use.fact(`${cutId(cut)}.void`);
-  return own?.kind === 'pocket' && own.opens !== 'glue-face' ? own.opens : undefined;
+  const up = cut && use(setupOf(subject.spec, use(cut.spec.setup) as SetupId).up);
+  return up === 'glue-face' ? undefined : up;
 }
 
 function mounts(subject: Subject, use: Use, fitted: Fitted): readonly MountPlace[] {

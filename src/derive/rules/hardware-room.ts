@@ -1,16 +1,17 @@
 /** Room of parts: to the walls of their cavity, to each other, and how far a ring or flange covers the edge it lies over. */
-import { cutId } from '../../facts/cuts.ts';
 import type { Cut } from '../../facts/cuts.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice } from '../../facts/facts.ts';
-import { fittedId, fittedOf } from '../../facts/fitted.ts';
+import { fittedId, placedOf } from '../../facts/fitted.ts';
 import type { Beside, Fitted, FittedId } from '../../facts/fitted.ts';
+import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { clearBetween, roomInside } from '../../geometry/inside.ts';
 import type { Room } from '../../geometry/inside.ts';
 import { bounds } from '../../geometry/measure.ts';
 import type { Region } from '../../geometry/polygon.ts';
-import { rotate } from '../../geometry/transform.ts';
+import { shapePolygon } from '../../geometry/shape.ts';
+import { mirror, rotate } from '../../geometry/transform.ts';
 import { withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
 import { cavityOf, cutOf, hardwareRow } from '../cavity-of.ts';
@@ -18,6 +19,8 @@ import { lengthOfMm } from '../lengths.ts';
 import { apartCauses, sideOf } from '../location.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
+import { drawnAt } from './cut-outline.ts';
+import { FINE_CHORD_MM } from './hardware-place.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -27,11 +30,23 @@ declare module '../../facts/facts.ts' {
     [id: `fitted.${FittedId}.most-room`]: Length | undefined;
     /** How far its flange reaches over the edge, at least. */
     [id: `fitted.${FittedId}.lip`]: Length | undefined;
-    [id: `fitted.${FittedId}.beside-${'body' | 'on-face'}`]: Beside | undefined;
+    'hardware.beside.body': readonly Beside[];
+    'hardware.beside.on-face': readonly Beside[];
   }
 }
 
-const rule: Rule = (subject) => fittedOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted));
+const rule: Rule = (subject) => [
+  ...placedOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted)),
+  ...(['body', 'on-face'] as const).map((what) =>
+    derivation({
+      id: `hardware.beside.${what}`,
+      label: what === 'body' ? 'parts that lie in one cavity' : 'parts that lie on one face',
+      formula: 'least distance of the outlines of every two; holes that a part takes are not beside it',
+      source: practice('tolerance graph, no source'),
+      value: (use) => besides(subject, use, what),
+    }),
+  ),
+];
 export default rule;
 
 function ofPart(subject: Subject, fitted: Fitted) {
@@ -59,36 +74,41 @@ function ofPart(subject: Subject, fitted: Fitted) {
       formula: 'least distance of the hole’s or cavity’s edge from the flange’s',
       source: byDefinition,
       value: (use) => {
+        if (!hardwareRow(subject, use, fitted).flange) return undefined;
         const over = use.fact(`fitted.${id}.on-face`);
-        const own = regionOf(use, cutOf(subject, use, fitted));
-        if (!over || !own || !hardwareRow(subject, use, fitted).flange) return undefined;
-        return lengthOfMm(roomInside(own, over).mm, 2);
+        const own = regionOf(subject, use, cutOf(subject, use, fitted));
+        if (!over || !own) return undefined;
+        return lengthOf(roomInside(own, over).mm);
       },
     }),
-    ...(['body', 'on-face'] as const).map((what) =>
-      derivation({
-        id: `fitted.${id}.beside-${what}`,
-        label: `${name}: the part nearest to it ${what === 'body' ? 'in the same cavity' : 'on the same face'}`,
-        formula: 'least distance of their outlines; holes of a part that takes them are not beside it',
-        source: practice('tolerance graph, no source'),
-        value: (use) => beside(subject, use, fitted, what),
-      }),
-    ),
   ];
 }
 
-function regionOf(use: Use, cut: Cut | undefined): Region | undefined {
-  const own = cut && use.fact(`${cutId(cut)}.void`);
-  return own?.kind === 'pocket' ? own.region : undefined;
+/** As drawn, with finer chords than the solid needs; nothing of a channel. */
+function regionOf(subject: Subject, use: Use, cut: Cut | undefined): Region | undefined {
+  const { spec, hand } = subject;
+  if (cut?.kind === 'cavity') {
+    const drawn = drawnAt(subject, use, spec.cavities![cut.id]!, `cavities.${cut.id}`, FINE_CHORD_MM);
+    return drawn.ok ? [drawn.polygon] : undefined;
+  }
+  if (cut?.kind !== 'hole') return undefined;
+  const spot = use.fact(`hole.${cut.id}.spot`);
+  // The left hand's is the mirror image of the right's, corner by corner.
+  const at = hand === 'left' ? { ...spot, xMm: -spot.xMm } : spot;
+  const made = shapePolygon({ kind: 'circle', diameterMm: spot.diameterMm }, at, FINE_CHORD_MM);
+  return made.ok ? [hand === 'left' ? mirror(made.polygon) : made.polygon] : undefined;
 }
+
+/** To the nearest hundredth: chords take off less than that. */
+const lengthOf = (mm: number): Length => lengthOfMm(Math.round(mm * 100) / 100, 2);
 
 function room(subject: Subject, use: Use, fitted: Fitted): Length | undefined {
   const cavity = cavityOf(subject, use, fitted);
   const body = use.fact(`fitted.${fittedId(fitted)}.body`);
-  const region = regionOf(use, cavity);
+  const region = regionOf(subject, use, cavity);
   if (!cavity || !body || !region) return undefined;
   const found = roomInside(body, region);
-  return withCauses(lengthOfMm(found.mm, 2), sidewaysCauses(subject, use, fitted, cavity, found));
+  return withCauses(lengthOf(found.mm), sidewaysCauses(subject, use, fitted, cavity, found));
 }
 
 /** What is put in by hand finds its middle; what hangs in a hole lies where the hole is drilled. */
@@ -99,9 +119,11 @@ function sidewaysCauses(subject: Subject, use: Use, fitted: Fitted, cavity: Cut,
 }
 
 function widest(subject: Subject, use: Use, fitted: Fitted): Length | undefined {
+  // What hangs in a hole asks for none.
+  if (!hardwareRow(subject, use, fitted)['most-room']) return undefined;
   const body = use.fact(`fitted.${fittedId(fitted)}.body`);
-  const region = regionOf(use, cavityOf(subject, use, fitted));
-  if (!body || !region || !hardwareRow(subject, use, fitted)['most-room']) return undefined;
+  const region = regionOf(subject, use, cavityOf(subject, use, fitted));
+  if (!body || !region) return undefined;
   const turn = turnOf(subject, use, fitted);
   const [own, cavity] = [body, region].map(([ring]) => bounds(rotate(ring!, -turn))!);
   const sides = [
@@ -110,7 +132,7 @@ function widest(subject: Subject, use: Use, fitted: Fitted): Length | undefined 
     own!.minY - cavity!.minY,
     cavity!.maxY - own!.maxY,
   ];
-  return lengthOfMm(Math.max(...sides), 2);
+  return lengthOf(Math.max(...sides));
 }
 
 /** Degrees counter-clockwise, as it lies for this hand. */
@@ -120,29 +142,30 @@ function turnOf({ spec, hand }: Subject, use: Use, { kind, id }: Fitted): number
   return angle ? use(angle).value * (hand === 'left' ? -1 : 1) : 0;
 }
 
-function beside(subject: Subject, use: Use, fitted: Fitted, what: 'body' | 'on-face'): Beside | undefined {
-  const id = fittedId(fitted);
-  const own = use.fact(`fitted.${id}.${what}`);
-  const where = placeOf(use, id, what);
-  if (!own || where === undefined) return undefined;
-  const taken = (part: FittedId) => use.fact(`fitted.${part}.mounts`).map(({ hole }) => `hole.${hole}`);
-  const others = fittedOf(subject.spec)
-    .filter((other) => other.id !== fitted.id || other.kind !== fitted.kind)
-    .flatMap((other) => {
-      const otherId = fittedId(other);
-      const region = use.fact(`fitted.${otherId}.${what}`);
-      if (!region || placeOf(use, otherId, what) !== where) return [];
-      if (what === 'on-face' && (taken(id).includes(otherId) || taken(otherId).includes(id))) return [];
-      return [{ other, ...clearBetween(own, region) }];
-    });
-  const [nearest] = others.toSorted((a, b) => a.mm - b.mm);
-  if (!nearest) return undefined;
-  const [a, b] = [cutOf(subject, use, fitted), cutOf(subject, use, nearest.other)];
-  const at = { xMm: nearest.at.x, yMm: nearest.at.y };
-  const drilled = fitted.kind === 'hole' && nearest.other.kind === 'hole' && a && b;
-  const causes = drilled ? apartCauses(subject, use, sideOf(use, a), sideOf(use, b), at) : [];
-  return { other: fittedId(nearest.other), apart: withCauses(lengthOfMm(nearest.mm, 2), causes) };
+function besides(subject: Subject, use: Use, what: 'body' | 'on-face'): readonly Beside[] {
+  const { spec } = subject;
+  const parts = placedOf(spec).flatMap((fitted) => {
+    const id = fittedId(fitted);
+    const region = use.fact(`fitted.${id}.${what}`);
+    const where = region && use.fact(`fitted.${id}.${what === 'body' ? 'cavity' : 'face'}`);
+    return where === undefined ? [] : [{ fitted, id, region: region!, where }];
+  });
+  const taken = (what === 'body' ? [] : namesOf(spec.fittings)).flatMap((name) =>
+    use.fact(`fitted.fitting.${name}.mounts`).map(({ hole }) => `fitting.${name} hole.${hole}`),
+  );
+  return parts.flatMap((a, i) =>
+    parts.slice(i + 1).flatMap((b): Beside[] => {
+      if (a.where !== b.where || taken.includes(`${b.id} ${a.id}`)) return [];
+      const clear = clearBetween(a.region, b.region);
+      const causes = drilledApart(subject, use, [a.fitted, b.fitted], clear);
+      return [{ a: a.id, b: b.id, apart: withCauses(lengthOf(clear.mm), causes) }];
+    }),
+  );
 }
 
-const placeOf = (use: Use, id: FittedId, what: 'body' | 'on-face'): string | undefined =>
-  what === 'body' ? use.fact(`fitted.${id}.cavity`) : use.fact(`fitted.${id}.face`);
+/** Two that hang in holes lie as far off as those do. */
+function drilledApart(subject: Subject, use: Use, fitted: readonly Fitted[], { at }: Room): readonly Cause[] {
+  const [a, b] = fitted.map((one) => (one.kind === 'hole' ? cutOf(subject, use, one) : undefined));
+  if (!a || !b) return [];
+  return apartCauses(subject, use, sideOf(use, a), sideOf(use, b), { xMm: at.x, yMm: at.y });
+}
