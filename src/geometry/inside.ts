@@ -3,7 +3,7 @@ import type { Point } from './axes.ts';
 import { nearestOnRegion, regionsApart } from './apart.ts';
 import { bounds, regionArea } from './measure.ts';
 import { regionContains } from './nearness.ts';
-import { intersection } from './offset.ts';
+import { intersection, offset } from './offset.ts';
 import type { Region } from './polygon.ts';
 import { forEachEdge } from './polygon.ts';
 
@@ -47,26 +47,24 @@ function cornersOf(region: Region): readonly Point[] {
   return corners;
 }
 
-/**
- * Distance of two regions; below zero where they overlap: how far one reaches into the other, as the furthest corner of either
- * inside the other, or where they cross without one, as the narrow side of what they share.
- */
+/** Distance of two regions; below zero where they overlap: how wide what they share is, by the largest circle in it. */
 export function clearBetween(a: Region, b: Region): Room {
   const shared = intersection(a, b);
   if (Math.abs(regionArea(shared)) <= ROUNDING_MM) {
     const { distanceMm, a: at } = regionsApart(a, b);
     return { mm: distanceMm, at };
   }
-  const into = [
-    ...cornersOf(a)
-      .filter(({ x, y }) => regionContains(b, x, y))
-      .map((corner) => nearestTo(b, corner)),
-    ...cornersOf(b)
-      .filter(({ x, y }) => regionContains(a, x, y))
-      .map((corner) => nearestTo(a, corner)),
-  ];
   const { minX, maxX, minY, maxY } = bounds(shared[0]!)!;
-  const crossing = { mm: Math.min(maxX - minX, maxY - minY), at: { x: minX, y: minY } };
-  const furthest = into.length > 0 ? into.reduce((far, one) => (one.mm > far.mm ? one : far)) : crossing;
-  return { mm: -furthest.mm, at: furthest.at };
+  return { mm: -2 * inRadius(shared), at: { x: (minX + maxX) / 2, y: (minY + maxY) / 2 } };
+}
+
+/** Radius of the largest circle inside a region: drawn in by more than that, nothing is left of it. */
+function inRadius(region: Region): number {
+  let [least, most] = [0, Math.sqrt(Math.abs(regionArea(region)) / Math.PI) + ROUNDING_MM];
+  while (most - least > ROUNDING_MM) {
+    const middle = (least + most) / 2;
+    if (offset(region, -middle).length > 0) least = middle;
+    else most = middle;
+  }
+  return (least + most) / 2;
 }
