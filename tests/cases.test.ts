@@ -83,7 +83,7 @@ test('the other line of a conflict is in its notes', () => {
 test('a floor that is not held says what goes into it', () => {
   const finding = rendered(filesOf('faces-removed'))
     .flatMap((one) => [one, ...one.follows])
-    .find(({ line }) => line === 71)!;
+    .find(({ line }) => line === 72)!;
   for (const part of ['±0.40 mm', '±0.12 mm', '±0.10 mm', '±0.08 mm', '±0.03 mm', '±0.43 mm'])
     expect(finding.what).toContain(part);
   expect(finding.notes).toHaveLength(6);

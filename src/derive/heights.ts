@@ -8,15 +8,20 @@ import type { Cause, Length } from '../units/quantity.ts';
 import { lengthOfMm, toMm } from './lengths.ts';
 
 /**
- * Thickness of the machined body at a height of its top: (1 − share) · land + share · high point − drop. It is off by as
+ * Thickness of the machined body, or the white one, at a height of its top: (1 − share) · land + share · high point − drop. It is off by as
  * much of either as it has a share in, and of a recurve by its share of the depth.
  */
-export function topAtHeight(subject: Subject, use: Use, { share, dropMm }: Height): Length {
-  const high = use.fact(`thickness.body.machined.${highestPoint(subject.spec)}`);
+export function topAtHeight(
+  subject: Subject,
+  use: Use,
+  { share, dropMm }: Height,
+  stage: 'machined' | 'white' = 'machined',
+): Length {
+  const high = use.fact(`thickness.body.${stage}.${highestPoint(subject.spec)}`);
   const between =
     share === 1
       ? high
-      : combine({ factor: 1 - share, of: use.fact('thickness.body.machined.land') }, { factor: share, of: high });
+      : combine({ factor: 1 - share, of: use.fact(`thickness.body.${stage}.land`) }, { factor: share, of: high });
   const drop = lengthOfMm(dropMm);
   const value = Math.round(between.value - drop.value);
   return withCauses({ ...between, value, unit: high.unit }, [

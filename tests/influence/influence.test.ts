@@ -181,6 +181,8 @@ const parts: ReadonlySet<string> = new Set(['cap', 'back', 'slab', 'crown', 'fac
 const general = (id: string): string =>
   id
     .replace(/#.*/, '')
+    // Their names are those of other things too: a bridge.
+    .replace(/\b(fittings?)\.[^.]+/, '$1.*')
     .split(/([.[\]@])/)
     .map((token) => (names.has(token) ? '*' : parts.has(token) ? '(part)' : token))
     .join('');

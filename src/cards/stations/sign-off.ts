@@ -2,6 +2,7 @@
 import { pointsOf } from '../../facts/parts.ts';
 import { byEye, cautions, key, one, often } from '../common.ts';
 import type { Line, Table } from '../card.ts';
+import { hardwareTable, partsTried } from '../hardware-table.ts';
 import type { Desk } from '../station.ts';
 import { leftMap, mapTable } from '../drawing/left-map.ts';
 import { neckChecks, neckTables } from '../neck.ts';
@@ -85,6 +86,7 @@ const station: Station = {
         })),
         ...neckChecks(desk, goNoGo),
         byEye(desk, say('sign-off.check.cavities'), goNoGo),
+        ...partsTried(desk, goNoGo),
         byEye(desk, stepLine(desk)),
         byEye(desk, say('sign-off.check.tear-out')),
         byEye(desk, metalLine(desk)),
@@ -100,6 +102,7 @@ const station: Station = {
       tables: [
         mapTable(desk),
         bodyTable(desk),
+        ...hardwareTable(desk),
         {
           title: say('sign-off.white'),
           columns: [say('column.point'), say('column.machined'), say('column.white'), say('column.removal')],

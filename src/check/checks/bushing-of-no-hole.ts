@@ -1,7 +1,7 @@
 /** Every bushing of a jig stands for a hole of its pattern, and every hole has one. */
 import { namesOf } from '../../facts/row.ts';
 import { placeOf } from '../../facts/placed.ts';
-import type { Check, Fault } from '../check.ts';
+import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 
 const check: Check = {
@@ -35,20 +35,22 @@ const check: Check = {
       ...(place ? { place } : {}),
       against: [{ at: jig.pattern.id, text: 'its pattern' }],
     };
+    const bare = holes.filter((id) => !own.includes(id));
+    const [strange] = own.filter((id) => !holes.includes(id));
+    // A bushing too many, and every hole has its own: the pattern has lost a hole, and that is said elsewhere.
+    if (bare.length === 0) return [];
     return [
-      ...own
-        .filter((id) => !holes.includes(id))
-        .map((id): Fault => ({
-          ...stand,
-          what: `Jig ${name} has a bushing for ${id}, and pattern ${pattern} has no hole of that name.`,
-          mend: `Name it after its hole: ${holes.join(', ')}.`,
-        })),
-      // One that is misnamed is said once.
-      ...(own.some((id) => !holes.includes(id)) ? [] : holes.filter((id) => !own.includes(id))).map((id): Fault => ({
-        ...stand,
-        what: `Jig ${name} has bushings, and none for hole ${id} of pattern ${pattern}.`,
-        mend: `Give the bushing of ${id}, or none at all where they are not known.`,
-      })),
+      strange === undefined
+        ? {
+            ...stand,
+            what: `Jig ${name} has bushings, and none for hole ${bare.join(', ')} of pattern ${pattern}.`,
+            mend: `Give the bushing of ${bare.join(', ')}, or none at all where they are not known.`,
+          }
+        : {
+            ...stand,
+            what: `Jig ${name} has a bushing for ${strange}, and pattern ${pattern} has no hole of that name.`,
+            mend: `Name it after its hole: ${bare.join(', ')}.`,
+          },
     ];
   },
 };

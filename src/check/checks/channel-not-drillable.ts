@@ -2,8 +2,10 @@
  * A channel is drilled along a straight line from outside: behind its start the drill runs through air, out of the cavity it
  * starts in, to that cavity's open face or through the side of the body.
  */
-import { cutId, cutsOf } from '../../facts/cuts.ts';
+import { cutId, cutsOf, isNamed } from '../../facts/cuts.ts';
+import type { Cut } from '../../facts/cuts.ts';
 import { namesOf } from '../../facts/row.ts';
+import type { Model } from '../../facts/spec.generated.ts';
 import { contains } from '../../geometry/nearness.ts';
 import type { Polygon, Region } from '../../geometry/polygon.ts';
 import { intersection, union } from '../../geometry/offset.ts';
@@ -53,9 +55,15 @@ function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
       what: `Behind its start ${id} runs into wood at ${sayPoint(stuck, hand)}: the drill cannot lie in its line.`,
       mend: 'Start it higher and let it fall more, or start it at or outside the edge.',
       against: [{ at: depth.id, text: 'how deep its axis lies there' }],
-      hangsOn: [`channel.${id}.void`],
+      hangsOn: [`channel.${id}.void`, ...openings(cutsOf(spec), spec.channels![id]!, facts)],
     },
   ];
+}
+
+/** What it is said to run into, and may be meant to start in. */
+function openings(cuts: readonly Cut[], { into }: Model.Channel, facts: Bench['facts']): readonly string[] {
+  const names = look(facts, (use) => (into ?? []).map((leaf) => use(leaf))) ?? [];
+  return cuts.filter((cut) => names.some((name) => isNamed(name, cut))).map((cut) => `${cutId(cut)}.void`);
 }
 
 /** Where the shank would meet wood, on its way back from the start to the open. */

@@ -15,8 +15,8 @@ const check: Check = {
   mend: 'Move one of the two, or say with `into` that they are meant to meet.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'stud-b: { setup: top, at: { x: 37, y: -3 }',
-    fails: 'stud-b: { setup: top, at: { x: 37, y: 24 }',
+    passes: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: -3 }',
+    fails: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: 24 }',
   },
   run: (bench) => {
     const { subject, facts } = bench;

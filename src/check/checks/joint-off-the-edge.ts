@@ -6,7 +6,7 @@ import { say } from '../say.ts';
 const check: Check = {
   id: 'joint-off-the-edge',
   stage: 'derived',
-  severity: 'caution',
+  severity: 'error',
   why: 'Scale, fret or outline is a slip: the whole pocket, or the bridge, is then cut in another place than the neck was made for.',
   mend: 'Look at scale length, joint fret and outline once more.',
   example: {

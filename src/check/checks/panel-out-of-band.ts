@@ -1,4 +1,4 @@
-/** Hardware that goes through a panel finds wood it can be mounted through: neither too thick nor too thin, and a hole of its size. */
+/** Hardware that goes through a panel finds wood it can be mounted through: neither too thick nor too thin. */
 import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
@@ -25,13 +25,7 @@ function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[]
   const { hardware } = hole;
   const part = look(facts, (use) => {
     const found = row(plant.hardware, use(hardware), 'plant.hardware');
-    return {
-      name: use(hardware),
-      panel: use(found.panel),
-      at: found.panel.id,
-      size: use(found.hole),
-      sizeAt: found.hole.id,
-    };
+    return found.panel && { name: use(hardware), panel: use(found.panel), at: found.panel.id };
   });
   if (!part) return [];
   const { name, panel } = part;
@@ -42,7 +36,6 @@ function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[]
   const fault = (what: string, mend: string, which: 'least' | 'most'): Fault[] => [
     { at: hardware.id, what, mend, against, hangsOn: [`panel.${id}.${which}`] },
   ];
-  const diameter = look(facts, (use) => use(hole.diameter));
   return [
     ...(most && (most.high ?? most.value) > panel.high!
       ? fault(
@@ -57,16 +50,6 @@ function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[]
           'Leave more wood over the cavity, or fit a part with a shorter thread.',
           'least',
         )
-      : []),
-    ...(diameter && diameter.value !== part.size.value
-      ? [
-          {
-            at: hole.diameter.id,
-            what: `${name} takes a hole of ${say(part.size, part.size.value)}, and this one has ${say(diameter, diameter.value)}.`,
-            mend: `Drill ${say(part.size, part.size.value)}.`,
-            against: [{ at: part.sizeAt, text: 'the hole it needs' }],
-          },
-        ]
       : []),
   ];
 }

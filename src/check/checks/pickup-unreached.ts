@@ -1,9 +1,9 @@
 /** A wire gets from every pickup to the controls, and to a jack's cavity, through cuts that meet. */
 import type { CutId } from '../../facts/cuts.ts';
-import { cutId, meantToMeet, pairsOf } from '../../facts/cuts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
+import { meantMeetings, reachedFrom } from '../reached.ts';
 
 const check: Check = {
   id: 'pickup-unreached',
@@ -37,7 +37,7 @@ const check: Check = {
                 { at: spec.cavities![first.slice('cavity.'.length)]!.at.x.id, text: 'where the wires go' },
                 ...channelsOf(bench),
               ],
-              hangsOn: [`cavity.${id}.void`, ...meant(bench)],
+              hangsOn: [`cavity.${id}.void`, ...meantMeetings(bench)],
             },
           ],
     );
@@ -45,35 +45,9 @@ const check: Check = {
 };
 export default check;
 
-/** What is meant to meet and may not: that explains it. */
-const meant = ({ subject: { spec }, facts }: Bench): readonly string[] =>
-  pairsOf(spec).flatMap(({ a, b, left }) => (look(facts, (use) => meantToMeet(use, a, b)) ? [left] : []));
-
 /** What the channels there are say they run into. */
 const channelsOf = ({ subject: { spec } }: Bench) =>
   namesOf(spec.channels).flatMap((id) => {
     const [into] = spec.channels![id]!.into ?? [];
     return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];
   });
-
-/** All cuts that are joined to one, however far round: by cuts that are meant to meet and do. */
-function reachedFrom({ subject: { spec }, facts }: Bench, first: CutId): ReadonlySet<CutId> {
-  const meets = pairsOf(spec).filter(
-    ({ a, b, left }) =>
-      // What cannot be known may well meet: that is another finding's business.
-      look(facts, (use) => {
-        const wood = meantToMeet(use, a, b) ? use.fact(left)?.wood : undefined;
-        return wood !== undefined && (wood.high ?? wood.value) < 0;
-      }) ?? true,
-  );
-  const reached = new Set([first]);
-  for (let more = true; more;) {
-    more = false;
-    for (const { a, b } of meets) {
-      if (reached.has(cutId(a)) === reached.has(cutId(b))) continue;
-      reached.add(cutId(a)).add(cutId(b));
-      more = true;
-    }
-  }
-  return reached;
-}

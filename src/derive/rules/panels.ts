@@ -1,8 +1,6 @@
 /** The wood that hardware is mounted through: under its washer, from the floor of the cavity below to the top. */
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
-import { isCavity, meantToMeet, pairsOf } from '../../facts/cuts.ts';
-import type { Cut } from '../../facts/cuts.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { highestPoint } from '../../facts/parts.ts';
@@ -17,10 +15,11 @@ import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import { causesUpright } from '../wood.ts';
+import { cavityUnder } from '../cavity-of.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
-    /** Nothing where it meets no wood over a cavity. */
+    /** Nothing where it meets no wood over a cavity, or is mounted through none. */
     [id: `panel.${string}.${'least' | 'most'}`]: Length | undefined;
   }
 }
@@ -44,6 +43,8 @@ export default rule;
 function panel(subject: Subject, use: Use, id: string, which: 'least' | 'most'): Length | undefined {
   const { spec, plant } = subject;
   const part = row(plant.hardware, use(spec.holes![id]!.hardware!), 'plant.hardware');
+  // What stands in its hole, and not in a panel, asks nothing of one.
+  if (!part.panel) return undefined;
   const cavity = cavityUnder(subject, use, id);
   if (!cavity) return undefined;
   const below = use.fact(`cavity.${cavity.id}.void`);
@@ -62,12 +63,4 @@ function panel(subject: Subject, use: Use, id: string, which: 'least' | 'most'):
   const { xMm, yMm, value } = found;
   const left = { mm: sign * value, xMm, yMm, through: 'floor', sharedMm2: 0, up: 1 } as const;
   return withCauses(lengthOfMm(left.mm, 2), causesUpright(subject, use, { cut: cavity }, 'top', left));
-}
-
-/** The cavity it is meant to run into. */
-function cavityUnder({ spec }: Subject, use: Use, id: string): Cut | undefined {
-  const met = pairsOf(spec)
-    .filter(({ a, b }) => isCavity(a) && b.kind === 'hole' && b.id === id)
-    .find(({ a, b }) => meantToMeet(use, a, b));
-  return met?.a;
 }

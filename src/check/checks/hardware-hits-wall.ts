@@ -1,0 +1,51 @@
+/** What hangs behind a panel in its hole keeps clear of the walls of its cavity, at the worst of location and machine. */
+import type { Bench, Check, Fault } from '../check.ts';
+import type { Part } from '../hardware.ts';
+import { against, fittedParts, lowOf } from '../hardware.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'hardware-hits-wall',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The shaft comes up through the panel and the part behind it stands on the wall: it is filed or chiselled in.',
+  mend: 'Move the hole away from the wall, or make the cavity larger there.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'at: { x: 70, y: -88 }',
+    fails: 'at: { x: 58, y: -88 }',
+  },
+  run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
+};
+export default check;
+
+function faults(bench: Bench, { fitted, id, name, row }: Part): Fault[] {
+  if (fitted.kind !== 'hole') return [];
+  const room = `fitted.${id}.room` as const;
+  const seen = against(bench, room, row.room);
+  if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
+  const { found, asked, at } = seen;
+  const short = asked.value - lowOf(found);
+  const drawn =
+    found.value < 0 ? `stands ${say(asked, -found.value)} in the wall` : `is ${say(asked, found.value)} from the wall`;
+  return [
+    {
+      at: fitted.place.id,
+      what: `${name} in ${fitted.id} ${drawn} of its cavity as drawn, less ${sayCauses(found, found.causes ?? [])}; it needs ${say(asked, asked.value)} at worst.`,
+      mend: `Move it ${say(asked, short)} from the wall.`,
+      against: [
+        { at: fitted.hardware.id, text: 'the part' },
+        { at, text: 'the room it needs' },
+        ...placesOf(bench, fitted.id),
+      ],
+      hangsOn: [room],
+    },
+  ];
+}
+
+/** Where the cavity lies that the hole runs into. */
+function placesOf({ subject: { spec }, facts }: Bench, hole: string) {
+  const reading = facts.read((use) => use.fact(`fitted.hole.${hole}.cavity`));
+  const cavity = reading.ok ? reading.value?.slice('cavity.'.length) : undefined;
+  return cavity === undefined ? [] : [{ at: spec.cavities![cavity]!.at.x.id, text: 'where the cavity lies' }];
+}

@@ -1,0 +1,40 @@
+/** A ring or flange covers the edge of its cavity or hole all round. */
+import { against, fittedParts, lowOf, sizesOf } from '../hardware.ts';
+import type { Check } from '../check.ts';
+import { say } from '../say.ts';
+
+const check: Check = {
+  id: 'pocket-shows-round-ring',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The edge of the cavity shows beside the ring, and its screws stand in nothing.',
+  mend: 'Make the cavity smaller, or fit a part with a larger ring.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'flange: { length: 46, width: 92, corner: 4 }',
+    fails: 'flange: { length: 38, width: 92, corner: 4 }',
+  },
+  run: (bench) =>
+    fittedParts(bench).flatMap(({ fitted, id, name, row }) => {
+      const lip = `fitted.${id}.lip` as const;
+      const seen = against(bench, lip, row.lip);
+      if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
+      const { found, asked, at } = seen;
+      const short =
+        lowOf(found) < 0 ? `leaves ${say(asked, -lowOf(found))} open` : `covers ${say(asked, lowOf(found))}`;
+      return [
+        {
+          at: fitted.hardware.id,
+          what: `The flange of ${name} ${short} at the edge of ${fitted.id}; it is to cover ${say(asked, asked.value)} all round.`,
+          mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} smaller there, or fit a larger ring.`,
+          against: [
+            { at: fitted.place.id, text: 'where it lies' },
+            { at, text: 'what it is to cover' },
+            ...sizesOf(row.flange),
+          ],
+          hangsOn: [lip],
+        },
+      ];
+    }),
+};
+export default check;

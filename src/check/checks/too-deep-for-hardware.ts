@@ -1,0 +1,39 @@
+/** A hole or cavity is no deeper than its part can stand. */
+import { against, depthAt, fittedParts, highOf } from '../hardware.ts';
+import type { Check } from '../check.ts';
+import { say, sayCauses } from '../say.ts';
+
+const check: Check = {
+  id: 'too-deep-for-hardware',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The part sinks in: a bushing below the face, a pickup that hangs too low for its screws.',
+  mend: 'Cut it less deep, or fit a longer part.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'depth: 12.0..18.0',
+    fails: 'depth: 2.0..10.0',
+  },
+  run: (bench) =>
+    fittedParts(bench).flatMap((part) => {
+      const { fitted, id, name, row } = part;
+      const depth = `fitted.${id}.depth.most` as const;
+      const seen = against(bench, depth, row.depth);
+      if (!seen || highOf(seen.found) <= seen.asked.high!) return [];
+      const { found, asked, at } = seen;
+      return [
+        {
+          at: depthAt(bench, part),
+          what: `The depth ${name} finds in ${fitted.id} is up to ${say(asked, highOf(found))}: ${say(asked, found.value)}, and off by ${sayCauses(found, found.causes ?? [])}. It may have at most ${say(asked, asked.high!)}.`,
+          mend: `Cut ${fitted.id} ${say(asked, highOf(found) - asked.high!)} less deep, or fit another part.`,
+          against: [
+            { at: fitted.hardware.id, text: 'the part' },
+            { at, text: 'the depth it needs' },
+            { at: fitted.place.id, text: 'where it lies' },
+          ],
+          hangsOn: [depth],
+        },
+      ];
+    }),
+};
+export default check;
