@@ -11,7 +11,7 @@ import { say } from './station.ts';
 
 export const setupOf = (desk: Desk, id: SetupId) => wanted(desk.subject.spec.setups[id], `setups.${id}`);
 
-const fixtureOf = (desk: Desk, id: SetupId) =>
+export const fixtureOf = (desk: Desk, id: SetupId) =>
   row(desk.subject.plant.fixtures, desk.use(setupOf(desk, id).fixture), 'plant.fixtures');
 
 export const fixtureName = (desk: Desk, id: SetupId): Arg => desk.name(fixtureOf(desk, id).title);
@@ -43,10 +43,14 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
     ...(setup.flip ? [say(`machining.step.flip-${use(setup.flip)}`)] : []),
     say(`machining.step.rests-${use(setup['rests-on'])}`),
     located,
-    say(`machining.step.hold-${use(setup.hold)}`),
+    use(setup.hold) === 'vacuum' ? proveVacuum(desk, id) : say(`machining.step.hold-${use(setup.hold)}`),
     say(`machining.step.zero-${use(setup['z-zero'])}`),
   ];
 }
+
+/** The interlock comes before any cut: what the gauge must show, and that the machine waits for it. */
+const proveVacuum = (desk: Desk, id: SetupId): Line =>
+  say('machining.step.hold-vacuum', { difference: desk.figure(`hold.${id}.difference`, { least: true }) });
 
 /** The cut that lies farthest off by the location of its set-up, and how far; nothing where the pins are not known. */
 export function offByLocation(desk: Desk, id: SetupId): { readonly cut: Arg; readonly off: Arg } | undefined {
@@ -165,20 +169,6 @@ export const depthChecks = (desk: Desk, id: SetupId): readonly Check[] =>
 
 /** A surface as people call it: the point of the top goes with its name. */
 export const surfaceName = (surface: string): Line => say(`surface.${surface.replace('@', '-')}`);
-
-/** What the vacuum loses when: the first cut of this set-up that opens each cut of the back. */
-export function openingSteps(desk: Desk): readonly Line[] {
-  const opened = desk.use.fact('vacuum.opened');
-  const first = opened.filter(({ into }, i) => opened.findIndex((other) => other.into === into) === i);
-  const by = [...new Set(first.map((opening) => opening.by))];
-  if (by.length === 0) return [];
-  const cuts = cutsOf(desk.subject.spec);
-  const items = by.map((id) => {
-    const cut = cuts.find((one) => cutId(one) === id)!;
-    return cutTitle(desk, tableOf(cut), cut.id);
-  });
-  return [say('machining.step.opens', { cuts: { kind: 'series', items } })];
-}
 
 export function machiningChecks(desk: Desk, id: SetupId): readonly Check[] {
   return holesOf(desk, id).length > 0
