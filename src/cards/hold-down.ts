@@ -1,10 +1,11 @@
 /** What holds a body under a set-up: its zones, what opens each of them, and the force that is left. */
 import { cutsOf, cutId, tableOf } from '../facts/cuts.ts';
+import { machineSteps } from '../facts/cutting-order.ts';
 import { namesOf } from '../facts/row.ts';
 import type { DerivedFacts } from '../facts/facts.ts';
 import type { Arg, Line, Literal, Table } from './card.ts';
 import type { SetupId } from './cutting-order.ts';
-import { cutTitle, fixtureOf, setupOf } from './machining.ts';
+import { cutTitle, fixtureOf, leastVacuum, setupOf } from './machining.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 import { stepTitle } from './step-title.ts';
@@ -25,7 +26,9 @@ export function openingSteps(desk: Desk, id: SetupId): readonly Line[] {
   const zones = [...lettersOfZones(desk, id).keys()];
   if (zones.length === 0) return [];
   const opened = desk.use.fact(`zones.${id}.opened`);
-  const steps = [...new Set(opened.map(({ step }) => step))].filter((step) => step !== 'start');
+  const steps = machineSteps(desk.subject.spec, desk.use, id)
+    .map(({ key }) => key)
+    .filter((key) => opened.some(({ step }) => step === key));
   return steps.map((step) =>
     say('machining.step.opens', {
       cut: stepTitle(desk, step),
@@ -52,14 +55,14 @@ export function holdTables(desk: Desk, id: SetupId): readonly Table[] {
       desk.figure(`zone.${id}.${zone}.area`, { decimals: 0, worst: true }),
       desk.figure(`zone.${id}.${zone}.force`, down),
       own ? openedBy(desk, own) : say('hold.to-the-end'),
-      own ? through(desk, own) : say('common.none'),
-      own ? desk.figure(`hold.${id}.left.${zone}`, down) : say('common.none'),
+      own ? through(desk, own) : say('running.nothing'),
+      own ? desk.figure(`hold.${id}.left.${zone}`, down) : say('running.nothing'),
     ];
   });
   const nearest = desk.use.fact(`hold.${id}.nearest`);
   return [
     {
-      title: say('hold.zones', { difference: desk.figure(`hold.${id}.difference`, { least: true }) }),
+      title: say('hold.zones', { difference: leastVacuum(desk, id) }),
       columns: columns('letter', 'zone', 'area', 'force', 'opened-by', 'through', 'left'),
       rows,
     },

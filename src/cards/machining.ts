@@ -1,7 +1,7 @@
 /** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
 import { cutId, cutsOf, tableOf } from '../facts/cuts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
-import type { Arg, Check, Line, Tool } from './card.ts';
+import type { Arg, Check, Figure, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { cavitiesOf } from './cutting-order.ts';
@@ -43,14 +43,18 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
     ...(setup.flip ? [say(`machining.step.flip-${use(setup.flip)}`)] : []),
     say(`machining.step.rests-${use(setup['rests-on'])}`),
     located,
-    use(setup.hold) === 'vacuum' ? proveVacuum(desk, id) : say(`machining.step.hold-${use(setup.hold)}`),
+    use(setup.hold) === 'vacuum'
+      ? say('machining.step.hold-vacuum', { difference: leastVacuum(desk, id) })
+      : say(`machining.step.hold-${use(setup.hold)}`),
     say(`machining.step.zero-${use(setup['z-zero'])}`),
   ];
 }
 
-/** The interlock comes before any cut: what the gauge must show, and that the machine waits for it. */
-const proveVacuum = (desk: Desk, id: SetupId): Line =>
-  say('machining.step.hold-vacuum', { difference: desk.figure(`hold.${id}.difference`, { least: true }) });
+/** What the gauge must show before each cycle: no less, in both units. Gauges of vacuum have inches of mercury beside kPa. */
+export function leastVacuum(desk: Desk, id: SetupId): Figure {
+  const fact = `hold.${id}.difference` as const;
+  return desk.figure(fact, { least: true, second: desk.use.fact(fact)?.unit === 'inHg' ? 'kPa' : 'inHg' });
+}
 
 /** The cut that lies farthest off by the location of its set-up, and how far; nothing where the pins are not known. */
 export function offByLocation(desk: Desk, id: SetupId): { readonly cut: Arg; readonly off: Arg } | undefined {

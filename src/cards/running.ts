@@ -5,7 +5,7 @@ import type { MachineStep, SetupId } from '../facts/cutting-order.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { row, wanted } from '../facts/row.ts';
 import type { Arg, Line, Table } from './card.ts';
-import { cutterName, fixtureName, setupOf } from './machining.ts';
+import { cutterName, fixtureName, leastVacuum, setupOf } from './machining.ts';
 import { stepTitle } from './step-title.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
@@ -150,12 +150,7 @@ export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
     ['fixture', fixtureName(desk, setup)],
     ['program', desk.name(spec.program)],
     ...(desk.use.fact(`hold.${setup}.difference`)
-      ? [
-          [
-            'vacuum',
-            say('running.vacuum-at', { difference: desk.figure(`hold.${setup}.difference`, { least: true }) }),
-          ] as const,
-        ]
+      ? [['vacuum', say('running.vacuum-at', { difference: leastVacuum(desk, setup) })] as const]
       : []),
     ['zero', say(`machining.step.zero-${desk.use(spec['z-zero'])}`)],
     ['dry-run', say('running.above', { height: desk.figure(machineNeed(desk, setup, 'dry-run'), { single: true }) })],
