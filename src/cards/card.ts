@@ -122,6 +122,7 @@ export type Hatch =
   | 'glue'
   | 'removed'
   | 'tack-zone'
+  | 'gasket'
   | 'left-thick'
   | 'left-thinner'
   | 'left-thin'

@@ -55,13 +55,15 @@ export interface FigureStyle {
   readonly worst?: boolean;
   /** Not repeated in the other system. */
   readonly single?: boolean;
+  /** Repeated in this unit, where people at the gauge read another than the usual one. */
+  readonly second?: string;
 }
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
   const decimals = typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q);
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
-  const unit = secondUnit(q.unit);
+  const unit = style.second ?? secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
   // A mass is read in pounds and whole ounces.
   if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
@@ -112,7 +114,7 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */
 function secondDecimals(kind: Kind, unit: string, decimals: number): number {
   if (kind === 'length') return unit === 'in' ? decimals + 1 : Math.min(Math.max(decimals - 1, 1), 2);
-  if (kind === 'mass' || kind === 'area' || kind === 'timber-volume') return decimals + 1;
+  if (unit === 'inHg' || kind === 'mass' || kind === 'area' || kind === 'timber-volume') return decimals + 1;
   return decimals;
 }
 

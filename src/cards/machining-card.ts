@@ -9,7 +9,6 @@ import {
   depthCheck,
   machiningChecks,
   machiningTools,
-  openingSteps,
   settingSteps,
   setupOf,
 } from './machining.ts';
@@ -18,6 +17,8 @@ import { runningTables, setUpSheet } from './running.ts';
 import { screwTable } from './screw-table.ts';
 import { pocketChecks, pocketName } from './neck.ts';
 import { locationTable } from './location-table.ts';
+import { holdTables, openingSteps } from './hold-down.ts';
+import { zonePlan } from './drawing/zones.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -41,20 +42,21 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
     steps: [
       ...settingSteps(desk, setup),
       ...cuttingSteps(desk, setup),
-      ...(held ? openingSteps(desk) : []),
+      ...openingSteps(desk, setup),
       ...(own.steps ?? []),
     ],
     tools: machiningTools(desk, setup),
     checks: [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)],
     whenOut: ['deep', 'shallow', 'thickness', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
-    drawings: [own.drawing, ...(own.drawings ?? [])],
+    drawings: [own.drawing, ...(own.drawings ?? []), ...zonePlan(desk, setup)],
     tables: [
       ...runningTables(desk, setup),
       ...depthTable(desk, setup),
       ...(own.tables ?? []),
       ...screwTable(desk, setup),
       ...locationTable(desk, setup),
+      ...holdTables(desk, setup),
       ...setUpSheet(desk, setup),
     ],
     signOff: [say('sign.program')],

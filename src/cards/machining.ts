@@ -1,7 +1,7 @@
 /** What both machining cards have in common: set-up, cutters in order, cuts with their depths. */
 import { cutId, cutsOf, tableOf } from '../facts/cuts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
-import type { Arg, Check, Line, Tool } from './card.ts';
+import type { Arg, Check, Figure, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { cavitiesOf } from './cutting-order.ts';
@@ -12,7 +12,7 @@ import { say } from './station.ts';
 
 export const setupOf = (desk: Desk, id: SetupId) => wanted(desk.subject.spec.setups[id], `setups.${id}`);
 
-const fixtureOf = (desk: Desk, id: SetupId) =>
+export const fixtureOf = (desk: Desk, id: SetupId) =>
   row(desk.subject.plant.fixtures, desk.use(setupOf(desk, id).fixture), 'plant.fixtures');
 
 export const fixtureName = (desk: Desk, id: SetupId): Arg => desk.name(fixtureOf(desk, id).title);
@@ -44,9 +44,17 @@ export function settingSteps(desk: Desk, id: SetupId): readonly Line[] {
     ...(setup.flip ? [say(`machining.step.flip-${use(setup.flip)}`)] : []),
     say(`machining.step.rests-${use(setup['rests-on'])}`),
     located,
-    say(`machining.step.hold-${use(setup.hold)}`),
+    use(setup.hold) === 'vacuum'
+      ? say('machining.step.hold-vacuum', { difference: leastVacuum(desk, id) })
+      : say(`machining.step.hold-${use(setup.hold)}`),
     say(`machining.step.zero-${use(setup['z-zero'])}`),
   ];
+}
+
+/** What the gauge must show before each cycle: no less, in both units. Gauges of vacuum have inches of mercury beside kPa. */
+export function leastVacuum(desk: Desk, id: SetupId): Figure {
+  const fact = `hold.${id}.difference` as const;
+  return desk.figure(fact, { least: true, second: desk.use.fact(fact)?.unit === 'inHg' ? 'kPa' : 'inHg' });
 }
 
 /** The cut that lies farthest off by the location of its set-up, and how far; nothing where the pins are not known. */
@@ -161,20 +169,6 @@ export function depthCheck(desk: Desk, name: string): Check {
     often: often(desk),
     boxes: [one],
   };
-}
-
-/** What the vacuum loses when: the first cut of this set-up that opens each cut of the back. */
-export function openingSteps(desk: Desk): readonly Line[] {
-  const opened = desk.use.fact('vacuum.opened');
-  const first = opened.filter(({ into }, i) => opened.findIndex((other) => other.into === into) === i);
-  const by = [...new Set(first.map((opening) => opening.by))];
-  if (by.length === 0) return [];
-  const cuts = cutsOf(desk.subject.spec);
-  const items = by.map((id) => {
-    const cut = cuts.find((one) => cutId(one) === id)!;
-    return cutTitle(desk, tableOf(cut), cut.id);
-  });
-  return [say('machining.step.opens', { cuts: { kind: 'series', items } })];
 }
 
 export function machiningChecks(desk: Desk, id: SetupId): readonly Check[] {

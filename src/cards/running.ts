@@ -5,7 +5,8 @@ import type { MachineStep, SetupId } from '../facts/cutting-order.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { row, wanted } from '../facts/row.ts';
 import type { Arg, Line, Table } from './card.ts';
-import { contourTitle, cutTitle, cutterName, fixtureName, setupOf } from './machining.ts';
+import { cutterName, fixtureName, leastVacuum, setupOf } from './machining.ts';
+import { stepTitle } from './step-title.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
 
@@ -53,14 +54,7 @@ export function runningTables(desk: Desk, setup: SetupId): readonly Table[] {
 }
 
 function title(desk: Desk, steps: readonly MachineStep[]): Arg {
-  const titles = steps.map(({ key }): Arg => {
-    const [kind, id] = [key.slice(0, key.indexOf('.')), key.slice(key.indexOf('.') + 1)];
-    if (kind === 'contour') return contourTitle(desk, id);
-    if (kind === 'cavity') return cutTitle(desk, 'cavities', id);
-    if (kind === 'hole') return cutTitle(desk, 'holes', id);
-    if (kind === 'channel') return cutTitle(desk, 'channels', id);
-    return say(`running.part.${id}`);
-  });
+  const titles = steps.map(({ key }) => stepTitle(desk, key));
   return titles.length === 1 ? titles[0]! : { kind: 'series', items: titles };
 }
 
@@ -155,6 +149,9 @@ export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
   const must: readonly (readonly [string, Arg])[] = [
     ['fixture', fixtureName(desk, setup)],
     ['program', desk.name(spec.program)],
+    ...(desk.use.fact(`hold.${setup}.difference`)
+      ? [['vacuum', say('running.vacuum-at', { difference: leastVacuum(desk, setup) })] as const]
+      : []),
     ['zero', say(`machining.step.zero-${desk.use(spec['z-zero'])}`)],
     ['dry-run', say('running.above', { height: desk.figure(machineNeed(desk, setup, 'dry-run'), { single: true }) })],
     ['first-piece', say('running.all-checks')],

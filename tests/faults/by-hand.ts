@@ -1687,8 +1687,8 @@ const setting: readonly ByHand[] = [
     floor: 'No bridge reaches the strings.',
     model: 'tarn',
     file: 'tarn',
-    find: 'strings: 3.0 ±0.3',
-    replace: 'strings: 13.0 ±0.3',
+    find: 'neck: { screws:',
+    replace: 'neck: { strings: 13.0 ±0.3, screws:',
     expected: ['neck', 'bridge'],
   },
   {

@@ -15,9 +15,9 @@ const check: Check = {
   why: 'The wall breaks out under the cutter, or later under a screw.',
   mend: 'Move one of the two, make it smaller, or say with `into` that they are meant to meet.',
   example: {
-    file: 'models/tarn.yaml',
-    passes: 'at: { x: 0, y: 124 }',
-    fails: 'at: { x: 0, y: 131.8 }',
+    file: 'models/plant/plant.yaml',
+    passes: 'least-wall: 2.0',
+    fails: 'least-wall: 3.5',
   },
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));

@@ -42,6 +42,7 @@ export const HATCHES: readonly Hatch[] = [
   'glue',
   'removed',
   'tack-zone',
+  'gasket',
   'left-thick',
   'left-thinner',
   'left-thin',
@@ -75,5 +76,6 @@ const TILES: Readonly<Record<Hatch, { size: number; angle: number; inside: strin
   nothing: { size: 2, angle: 0, inside: white(2) },
   // A strip less than a millimetre wide on paper: dark enough to be seen as one.
   'tack-zone': { size: 0.7, angle: 45, inside: stroke('M0 .35H.7', 0.4) },
+  gasket: { size: 0.9, angle: -45, inside: stroke('M0 .45H.9', 0.35) },
   removed: { size: 2, angle: 45, inside: '<circle cx="1" cy="1" r=".3" fill="#000"/>' },
 };

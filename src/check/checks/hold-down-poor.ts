@@ -1,0 +1,64 @@
+/** Through every step the vacuum holds the body against the side force of its cutter, with the factor of the plant. */
+import { row, wanted } from '../../facts/row.ts';
+import { formatNumber } from '../../units/format.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
+import type { HeldByVacuum } from '../zones.ts';
+import { heldByVacuum, nameOfStep } from '../zones.ts';
+
+const check: Check = {
+  id: 'hold-down-poor',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The cutter pushes the body off its gaskets: it is spoilt, and may be thrown at whoever stands there.',
+  mend: 'Give the fixture another zone, cut what opens a zone last, or take lighter cuts.',
+  example: { file: 'models/plant/plant.yaml', passes: 'interlock: 70 kPa', fails: 'interlock: 40 kPa' },
+  run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
+};
+export default check;
+
+const newton: Quantity<'force'> = { kind: 'force', value: 0, unit: 'N', decimals: 0 };
+
+function faults({ subject: { spec, plant }, facts }: Bench, { setup, fixture, zones }: HeldByVacuum): Fault[] {
+  const seen = look(facts, (use) => {
+    const machine = use(spec.setups[setup]!.machine);
+    const { interlock, friction } = wanted(row(plant.machines, machine, 'plant.machines').vacuum, 'vacuum');
+    return {
+      steps: use.fact(`hold.${setup}.steps`),
+      opened: use.fact(`zones.${setup}.opened`),
+      difference: use.fact(`hold.${setup}.difference`),
+      friction: use(friction),
+      factor: use(wanted(plant.plant?.['hold-factor'], 'plant.plant.hold-factor')),
+      at: interlock.id,
+    };
+  });
+  if (!seen?.difference || zones.length === 0) return [];
+  const { steps, opened, difference, friction, factor } = seen;
+  // The step that is held with the least to spare: mended, the others are too, or are said next.
+  const poor = steps
+    .filter(({ holds, side }) => holds < side)
+    .toSorted((a, b) => a.holds / a.side - b.holds / b.side)[0];
+  if (!poor) return [];
+  const plain = (q: Quantity<'count'>) => formatNumber(q.low ?? q.value, '', q.decimals);
+  const opening = opened.filter(({ zone, step }) => poor.gone.includes(zone) && step !== 'start');
+  const needs = (factor.value * poor.side) / (friction.low ?? friction.value) + poor.lift;
+  const lacks = (needs - poor.force) / difference.value;
+  const of =
+    poor.lift > 0 ? `(${sayAs(newton, poor.force)} − ${sayAs(newton, poor.lift)} lift)` : sayAs(newton, poor.force);
+  const later = opening.find(({ step }) => step !== poor.step);
+  const without =
+    opening.length === 0
+      ? ''
+      : ` ${opening.map(({ zone, step }) => `${nameOfStep(step)} has opened zone ${zone}`).join('; ')}.`;
+  return [
+    {
+      at: fixture.title,
+      what: `In set-up ${setup}, ${nameOfStep(poor.step)} pushes sideways with up to ${sayAs(newton, poor.side)}, and the vacuum holds ${sayAs(newton, poor.holds)}: ${plain(friction)} × ${of} ÷ ${plain(factor)}.${without}`,
+      mend: `Give ${fixture.id} ${sayAs({ kind: 'area', value: 0, unit: 'cm²', decimals: 0 }, Math.ceil(lacks * 1e4) / 1e4)} more of zones that hold through it${later ? `, or cut ${nameOfStep(later.step)} after it` : ''}, or take a lighter cut.`,
+      against: [{ at: seen.at, text: 'least vacuum the interlock lets through' }],
+      hangsOn: [`hold.${setup}.steps`],
+    },
+  ];
+}

@@ -1,0 +1,46 @@
+/** A cutter that pulls the body up pulls no harder than the vacuum holds it down, with the factor of the plant. */
+import { wanted } from '../../facts/row.ts';
+import { formatNumber } from '../../units/format.ts';
+import type { Quantity } from '../../units/quantity.ts';
+import type { Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
+import { heldByVacuum, nameOfStep } from '../zones.ts';
+
+const check: Check = {
+  id: 'hold-lifted',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A spiral that cuts upward lifts the body off its gaskets: all vacuum is lost at once.',
+  mend: 'Use a cutter that does not pull, take lighter cuts, or give the fixture another zone.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'side-force: 120 N',
+    fails: 'side-force: 12 N\n    lift: 500 N',
+  },
+  run: (bench) =>
+    heldByVacuum(bench).flatMap(({ setup, fixture }): Fault[] => {
+      const seen = look(bench.facts, (use) => ({
+        steps: use.fact(`hold.${setup}.steps`),
+        factor: use(wanted(bench.subject.plant.plant?.['hold-factor'], 'plant.plant.hold-factor')),
+      }));
+      if (!seen) return [];
+      const { steps, factor } = seen;
+      const [worst] = steps
+        .filter(({ lift, force }) => factor.value * lift > force)
+        .toSorted((a, b) => a.force / a.lift - b.force / b.lift);
+      if (!worst) return [];
+      return [
+        {
+          at: fixture.title,
+          what: `In set-up ${setup}, ${nameOfStep(worst.step)} pulls up with up to ${sayAs(newton, worst.lift)}; times ${formatNumber(factor.value, '', factor.decimals)} that is more than the ${sayAs(newton, worst.force)} the vacuum holds with.`,
+          mend: `Let it pull no more than ${sayAs(newton, Math.floor(worst.force / factor.value))}, or give ${fixture.id} another zone.`,
+          against: worst.from.slice(-1).map((at) => ({ at, text: 'how hard it pulls' })),
+          hangsOn: [`hold.${setup}.steps`],
+        },
+      ];
+    }),
+};
+export default check;
+
+const newton: Quantity<'force'> = { kind: 'force', value: 0, unit: 'N', decimals: 0 };
