@@ -47,7 +47,7 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
     ],
     tools: machiningTools(desk, setup),
     checks: [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)],
-    whenOut: ['deep', 'shallow', 'thickness', 'moved'].map((out) => say(`machining.out.${out}`)),
+    whenOut: ['deep', 'shallow', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
     drawings: [own.drawing, ...(own.drawings ?? []), ...zonePlan(desk, setup)],
     tables: [

@@ -3,7 +3,6 @@ import { cutId, cutsOf, tableOf } from '../facts/cuts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
 import type { Arg, Check, Figure, Line, Tool } from './card.ts';
 import { byEye, often, one } from './common.ts';
-import { machineSteps } from '../facts/cutting-order.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
 import { surfaceName } from './surface-name.ts';
@@ -141,20 +140,15 @@ export function cutterName(desk: Desk, id: string): Arg {
   return desk.name(row(desk.subject.plant.cutters, id, 'plant.cutters').title);
 }
 
-/** Machine, fixture, program, then the cutters in the order they are first needed. */
+/** Machine, fixture, program. Cutters are named in the steps, and in the order they run in the table of operations. */
 export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   const setup = setupOf(desk, id);
   const { use } = desk;
-  const cutters = new Set(machineSteps(desk.subject.spec, use, id).map(({ cutter }) => use(cutter)));
   return [
     { role: say('tool.machine'), name: machineName(desk, id) },
     { role: say('tool.fixture'), name: fixtureName(desk, id) },
     { role: say('tool.program'), name: desk.name(setup.program) },
     ...(setup.cycle ? [{ role: say('tool.cycle'), name: desk.figure(setup.cycle) }] : []),
-    {
-      role: say('tool.cutter'),
-      name: { kind: 'series', items: [...cutters].map((cutter) => cutterName(desk, cutter)) },
-    },
   ];
 }
 
