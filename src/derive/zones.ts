@@ -97,7 +97,7 @@ function along(line: Polygon): readonly { readonly xMm: number; readonly yMm: nu
 }
 
 /** What lets air in: the side of the body, the face that looks up, or the fixture beside the zones. */
-export type Way = 'side' | 'face' | 'under' | 'through';
+export type Way = 'side' | 'face' | 'under';
 
 /** Something hollow in the body: from which step on it is there, and from which on it has air of its own. */
 export interface Hollow {

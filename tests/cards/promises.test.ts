@@ -109,7 +109,13 @@ describe('the demo catalogue', () => {
             // Play and what it does are at most, a pilot at least: rounded up.
             expect(read.quantity.value, where).toBeGreaterThanOrEqual(q.value);
             expect(off, where).toBeLessThan(lastDigit);
+          } else if (/^hold\.[^.]+\.(?:difference|nearest\.side)$/.test(figure.fact)) {
+            // What a gauge of vacuum must show at least, and what a cutter pushes at most: rounded up.
+            expect(read.quantity.value, where).toBeGreaterThanOrEqual(q.value);
+            expect(off, where).toBeLessThan(lastDigit);
           } else if (
+            // What a vacuum holds.
+            /^(?:hold|zone)\./.test(figure.fact) ||
             figure.fact.endsWith('most-pilot') ||
             figure.fact.endsWith('worst') ||
             figure.fact === 'body.worst-left'

@@ -135,12 +135,6 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'panel.*.most ← carve.recurve.depth',
       'panel.*.most ← setups.(part).rests-on',
       'thickness.over.* ← carve.recurve.depth',
-      'vacuum.opened ← left.cavity.*.cavity.*',
-      'vacuum.opened ← left.cavity.*.channel.*',
-      'vacuum.opened ← left.cavity.*.hole.*',
-      'vacuum.opened ← left.channel.*.channel.*',
-      'vacuum.opened ← left.hole.*.channel.*',
-      'vacuum.opened ← left.hole.*.hole.*',
     ],
   },
   {

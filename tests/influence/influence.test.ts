@@ -173,6 +173,7 @@ const names: ReadonlySet<string> = new Set(
       spec.covers,
       spec.grades,
       ...Object.values(plant).filter((table) => typeof table === 'object' && !(table instanceof Leaf)),
+      ...Object.values(plant.fixtures ?? {}).map(({ zones }) => zones),
     ].flatMap((table) => Object.keys(table ?? {})),
   ),
 );

@@ -26,7 +26,6 @@ const WAYS = {
   side: 'runs out at the side of the body',
   face: 'is open at the face that looks up',
   under: 'is open under the body, beside the zones',
-  through: 'goes through',
   gasket: '',
 } as const;
 

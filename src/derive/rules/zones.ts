@@ -52,7 +52,7 @@ const rule: Rule = (subject) =>
         id: `zones.${setup}.opened`,
         label: `set-up ${setup}: which operation opens which zone to the air`,
         formula:
-          'from the mouths in a zone through all that meets, at worst, to what has air: the first step after which there is a way; a gasket that does not seal never holds',
+          'from the mouths in a zone through all that meets, at worst, to where air is, with the first step that makes such a way; a gasket that does not seal never holds',
         source: byDefinition,
         value: (use) => opened(subject, use, setup),
       }),
@@ -139,7 +139,7 @@ function placeOf(subject: Subject, use: Use, setup: SetupId, zone: string): Zone
 function leaks(subject: Subject, use: Use, setup: SetupId, zone: string): readonly Leak[] | undefined {
   const place = use.fact(`zone.${setup}.${zone}.place`);
   if (!place) return undefined;
-  // Only the back has its shape when a body lies on it: any other face is still as glued.
+  // Only the back has its shape when a body lies on it; every other face is still as glued.
   const back = setup === 'top' ? use.fact('face.back') : undefined;
   return leaksOf(place, {
     outline: use.fact('outline.polygon'),
@@ -153,7 +153,15 @@ function opened(subject: Subject, use: Use, setup: SetupId): readonly ZoneOpened
   if (zones.length === 0) return [];
   const isSealed = (zone: string) => use.fact(`zone.${setup}.${zone}.leaks`)?.length === 0;
   const sealed = zones.filter(isSealed).map((id) => ({ id, place: use.fact(`zone.${setup}.${id}.place`)! }));
-  const found = openedBy(sealed, hollowsOf(subject, use, setup));
+  const found = openedBy(
+    sealed,
+    hollowsOf(
+      subject,
+      use,
+      setup,
+      sealed.map(({ place }) => place.whole),
+    ),
+  );
   const steps = machineSteps(subject.spec, use, setup);
   return zones.flatMap((zone): ZoneOpened[] => {
     if (!isSealed(zone)) return [{ zone, step: 'start', way: 'gasket', by: [] }];
