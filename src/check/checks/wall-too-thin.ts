@@ -16,8 +16,8 @@ const check: Check = {
   mend: 'Move one of the two, make it smaller, or say with `into` that they are meant to meet.',
   example: {
     file: 'models/tarn.yaml',
-    passes: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: -3 }',
-    fails: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: 18.5 }',
+    passes: 'at: { x: 0, y: 124 }',
+    fails: 'at: { x: 0, y: 131.5 }',
   },
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));
