@@ -1,5 +1,5 @@
 /** Parts that are fitted later, with what they find here: tried in at sign-off, and one row for those that find the same. */
-import { fittedId, fittedOf } from '../facts/fitted.ts';
+import { cavityOfPart, fittedId, fittedOf } from '../facts/fitted.ts';
 import type { Fitted, FittedId } from '../facts/fitted.ts';
 import { namesOf, row } from '../facts/row.ts';
 import type { Arg, Check, Line, Name, Table } from './card.ts';
@@ -44,7 +44,8 @@ function numbers(desk: Desk, fitted: Fitted): readonly Arg[] {
   const { hole, depth } = rowOf(desk, fitted);
   const nothing = say('running.nothing');
   const its = hole ? desk.figure(hole, { fraction: true }) : nothing;
-  if (fitted.kind === 'channel') return [its, nothing, nothing, nothing, nothing];
+  const onFace = fitted.kind === 'fitting' && desk.subject.spec.fittings![fitted.id]!.in === undefined;
+  if (fitted.kind === 'channel' || onFace) return [its, nothing, nothing, nothing, nothing];
   const id = fittedId(fitted);
   const found = (
     fact: `fitted.${FittedId}.${'room-worst' | 'depth-worst' | 'lip'}` | `fitted.hole.${string}.to-cover-worst`,
@@ -62,7 +63,7 @@ function numbers(desk: Desk, fitted: Fitted): readonly Arg[] {
 export function partsTried(desk: Desk, gauge: Check['gauge']): readonly Check[] {
   const through = (fitted: Fitted) => fitted.kind === 'hole' && rowOf(desk, fitted).panel !== undefined;
   const lies = (fitted: Fitted) =>
-    fitted.kind !== 'channel' && desk.use.fact(`fitted.${fittedId(fitted)}.cavity`) !== undefined;
+    fitted.kind !== 'channel' && cavityOfPart(desk.subject.spec, desk.use, fitted) !== undefined;
   const stands = (fitted: Fitted) => namesOf(rowOf(desk, fitted).mounts).length > 0;
   const line = (id: string, which: (fitted: Fitted) => boolean): readonly Line[] => {
     const titles = titlesOf(desk, which);

@@ -1,5 +1,5 @@
 /** Parts of the hardware table where they are fitted: what their checks have in common. */
-import { fittedId, fittedOf } from '../facts/fitted.ts';
+import { cavityOfPart, fittedId, fittedOf } from '../facts/fitted.ts';
 import type { Fitted, FittedId } from '../facts/fitted.ts';
 import type { DerivedFacts } from '../facts/facts.ts';
 import type { Leaf } from '../facts/leaf.ts';
@@ -54,9 +54,9 @@ export const sizesOf = (outline: HardwareRow['body']) =>
       );
 
 /** The number that says how deep its hole or cavity goes; where it lies, of a part that has neither. */
-export function depthAt({ subject: { spec }, facts }: Bench, { fitted, id }: Part): string {
+export function depthAt({ subject: { spec }, facts }: Bench, { fitted }: Part): string {
   const { kind } = fitted;
-  const cavity = kind === 'fitting' ? look(facts, (use) => use.fact(`fitted.${id}.cavity`)) : undefined;
+  const cavity = kind === 'fitting' ? look(facts, (use) => cavityOfPart(spec, use, fitted)) : undefined;
   const own = kind === 'fitting' ? cavity?.slice('cavity.'.length) : fitted.id;
   const cut = kind === 'hole' ? spec.holes?.[fitted.id] : own === undefined ? undefined : spec.cavities?.[own];
   const floor = cut && 'floor' in cut ? cut.floor : undefined;

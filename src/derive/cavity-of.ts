@@ -1,9 +1,10 @@
 /** Which cavity a part lies in, and which seat of a cover lies over a cavity. */
-import { cutsOf, isCavity, meantToMeet, pairsOf } from '../facts/cuts.ts';
+import { cutId, cutsOf, isCavity, meantToMeet, pairsOf } from '../facts/cuts.ts';
 import type { Cut } from '../facts/cuts.ts';
+import { cavityOfPart } from '../facts/fitted.ts';
 import type { Fitted } from '../facts/fitted.ts';
 import type { Use } from '../facts/facts.ts';
-import { row, wanted } from '../facts/row.ts';
+import { row } from '../facts/row.ts';
 import type { Plant } from '../facts/spec.generated.ts';
 import type { Subject } from '../facts/subject.ts';
 import { regionArea } from '../geometry/measure.ts';
@@ -23,14 +24,9 @@ export function cavityUnder({ spec }: Subject, use: Use, hole: string): Cut | un
 }
 
 /** The cavity that a part goes into with its body; nothing of one that lies on a face or stands in a hole of its own. */
-export function cavityOf(subject: Subject, use: Use, fitted: Fitted): Cut | undefined {
-  const { spec } = subject;
-  const cavity = (id: string) => cutsOf(spec).find((cut) => isCavity(cut) && cut.id === id);
-  if (fitted.kind === 'cavity') return cavity(fitted.id);
-  if (fitted.kind === 'hole') return cavityUnder(subject, use, fitted.id);
-  if (fitted.kind === 'channel') return undefined;
-  const { in: inside } = wanted(spec.fittings?.[fitted.id], `fittings.${fitted.id}`);
-  return inside && cavity(use(inside));
+export function cavityOf({ spec }: Subject, use: Use, fitted: Fitted): Cut | undefined {
+  const id = cavityOfPart(spec, use, fitted);
+  return cutsOf(spec).find((cut) => cutId(cut) === id);
 }
 
 /** The hole or cavity whose edge a flange covers, and whose depth counts. */

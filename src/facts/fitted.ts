@@ -1,5 +1,7 @@
 /** Parts of the hardware table as a model fits them: into a cavity, a hole or a channel, onto a face. */
 import type { Length } from '../units/quantity.ts';
+import type { CutId } from './cuts.ts';
+import type { Use } from './facts.ts';
 import type { Leaf } from './leaf.ts';
 import { namesOf } from './row.ts';
 import type { Model, ModelSpec } from './spec.generated.ts';
@@ -36,6 +38,18 @@ export const fittedOf = (spec: ModelSpec): readonly Fitted[] => [
 
 /** What has a place of its own: what is drawn through a channel has none. */
 export const placedOf = (spec: ModelSpec): readonly Fitted[] => fittedOf(spec).filter(({ kind }) => kind !== 'channel');
+
+/** What goes into a hole or a cavity: not what lies on a face. */
+export const insideOf = (spec: ModelSpec): readonly Fitted[] =>
+  placedOf(spec).filter(({ kind, id }) => kind !== 'fitting' || spec.fittings![id]!.in !== undefined);
+
+/** The cavity it goes into with its body; nothing of what lies on a face or stands in a hole of its own. */
+export function cavityOfPart(spec: ModelSpec, use: Use, { kind, id }: Pick<Fitted, 'kind' | 'id'>): CutId | undefined {
+  if (kind === 'cavity') return `cavity.${id}`;
+  if (kind === 'hole') return use.fact(`fitted.hole.${id}.cavity`);
+  const inside = kind === 'fitting' ? spec.fittings![id]!.in : undefined;
+  return inside && `cavity.${use(inside)}`;
+}
 
 function ofTable<T extends Named>(
   kind: FittedKind,

@@ -97,10 +97,11 @@ holes:
     drill: ${c.drill}
     use: location
 
-# Plates over what is not to be seen: the tooling holes in the back, and in the top the holes of the drilling jig.
+# Plates over what is not to be seen: controls and tooling holes in the back, and in the top the holes of the drilling jig.
 covers:
   plate-a: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 0, y: 110 } }
   plate-b: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 44, y: -30 } }
+  controls-cover: { face: back, shape: { kind: rectangle, length: 72, width: 80 }, at: { x: 92, y: -100 } }
 ${c.jigHoles.map(({ name, x, y, size }) => `  over-${name}: { face: top, shape: { kind: circle, diameter: ${size} }, at: { x: ${x}, y: ${y} } }`).join('\n')}
 
 neck: { kind: bolt-on, scale: 640, frets: 22, joint-fret: 17, pocket: neck-pocket }

@@ -1,7 +1,7 @@
 /** Room, depth and holes of parts, against numbers worked out by hand. The sample’s own are in its files. */
 import { describe, expect, test } from 'vitest';
 import { checkAll } from '../../src/compile.ts';
-import { fittedOf } from '../../src/facts/fitted.ts';
+import { insideOf } from '../../src/facts/fitted.ts';
 import type { Facts } from '../../src/facts/facts.ts';
 import type { Polygon } from '../../src/geometry/polygon.ts';
 import { clearBetween, roomInside } from '../../src/geometry/inside.ts';
@@ -190,8 +190,7 @@ test('both hands of every model find the same', () => {
   for (const { hands } of compileDemo().checked.models) {
     const [right, left] = hands;
     if (!left) continue;
-    for (const { kind, id } of fittedOf(right!.subject.spec)) {
-      if (kind === 'channel') continue;
+    for (const { kind, id } of insideOf(right!.subject.spec)) {
       for (const what of ['room', 'depth.least', 'lip'] as const) {
         const [a, b] = [right!, left].map((one) => valueOf(one.facts, `fitted.${kind}.${id}.${what}`));
         expect(b?.value, `${kind} ${id} ${what}`).toBe(a?.value);

@@ -835,7 +835,7 @@ const tools: readonly ByHand[] = [
     file: 'tarn',
     find: 'volume-shaft: { at: { x: 83 }, hardware: pot-long }',
     replace: 'volume-shaft: { at: { x: 83 }, hardware: pot }',
-    expected: ['holes.volume-shaft', 'cavities.controls.floor', 'plant/hardware: hardware.pot'],
+    expected: ['holes.volume-shaft', 'cavities.controls.floor', 'plant/hardware: hardware.pot.panel'],
   },
   {
     name: 'skerry: panel too thick',
@@ -844,7 +844,7 @@ const tools: readonly ByHand[] = [
     file: 'skerry',
     find: 'floor: 5.5 ±0.4',
     replace: 'floor: 7.5 ±0.4',
-    expected: ['cavities.controls.floor', 'plant/hardware: hardware.pot'],
+    expected: ['cavities.controls.floor', 'plant/hardware: hardware.pot.panel'],
   },
   {
     name: 'skerry: controls sloped',
@@ -879,7 +879,7 @@ const tools: readonly ByHand[] = [
     from: machined-top
     depth: 14 ±0.5
     drill: d-8`,
-    expected: ['holes.volume-shaft.diameter', 'holes.volume-shaft.hardware', 'plant/hardware: hardware.pot'],
+    expected: ['holes.volume-shaft.diameter', 'holes.volume-shaft.hardware', 'plant/hardware: hardware.pot.hole'],
   },
   {
     name: 'brae: shaft not the drill’s size',
@@ -906,7 +906,7 @@ const tools: readonly ByHand[] = [
     file: 'base/wired',
     find: 'at: { x: 82, y: -58 }',
     replace: 'at: { x: 58.5, y: -58 }',
-    expected: ['holes.volume-shaft.at', 'brae: cavities.controls.at', 'plant/hardware: hardware.pot'],
+    expected: ['holes.volume-shaft.at', 'brae: cavities.controls.at', 'plant/hardware: hardware.pot.room'],
   },
   {
     name: 'brae: shaft half in the wall of the controls',
@@ -1911,7 +1911,7 @@ const plant: readonly ByHand[] = [
     file: 'plant/hardware',
     find: 'hole: 9.5\n    panel: 3.0..7.0',
     replace: 'hole: 8\n    panel: 3.0..7.0',
-    expected: ['hardware.pot', 'base/wired: holes.volume-shaft.diameter', 'base/wired: holes.tone-shaft.diameter'],
+    expected: ['hardware.pot.hole', 'base/wired: holes.volume-shaft.diameter', 'base/wired: holes.tone-shaft.diameter'],
   },
   {
     name: 'holm: long mill shorter than the body is deep',

@@ -1,6 +1,7 @@
 /** From a part whose strings are grounded by wire there is a way for that wire to the controls. */
 import type { CutId } from '../../facts/cuts.ts';
 import { cutId, cutsOf } from '../../facts/cuts.ts';
+import { cavityOfPart } from '../../facts/fitted.ts';
 import { namesOf } from '../../facts/row.ts';
 import { regionContains } from '../../geometry/nearness.ts';
 import type { Bench, Check } from '../check.ts';
@@ -65,7 +66,7 @@ function controlsOf({ subject: { spec }, facts }: Bench): readonly CutId[] {
 function cutsUnder({ subject: { spec }, facts }: Bench, { id, fitted }: Part): readonly CutId[] | undefined {
   return look(facts, (use) => {
     if (fitted.kind === 'hole' || fitted.kind === 'channel') return [`${fitted.kind}.${fitted.id}` as CutId];
-    const cavity = use.fact(`fitted.${id}.cavity`);
+    const cavity = cavityOfPart(spec, use, fitted);
     if (cavity || fitted.kind !== 'fitting') return cavity ? [cavity] : [];
     const face = use.fact(`fitted.${id}.face`);
     const under = use.fact(`fitted.${id}.on-face`);

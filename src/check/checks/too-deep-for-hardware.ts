@@ -11,7 +11,7 @@ const check: Check = {
   mend: 'Cut it less deep, or fit a longer part.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'depth: 12.0..18.0',
+    passes: 'depth: 12.0..36.0',
     fails: 'depth: 2.0..10.0',
   },
   run: (bench) =>

@@ -1,5 +1,6 @@
 /** A hole or cavity is deep enough for its part, at the worst and once the top is sanded. */
 import { against, depthAt, fittedParts, lowOf } from '../hardware.ts';
+import { cavityOfPart } from '../../facts/fitted.ts';
 import { highestPoint } from '../../facts/parts.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check } from '../check.ts';
@@ -15,7 +16,7 @@ const check: Check = {
   mend: 'Cut it deeper, or fit a shorter part.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'depth: 12.0..18.0',
+    passes: 'depth: 12.0..36.0',
     fails: 'depth: 30.0..40.0',
   },
   run: (bench) =>
@@ -48,7 +49,7 @@ function topOf({ subject: { spec }, facts }: Bench, { fitted, id }: Part, asked:
   const { crown, recurve, bevel } = spec.carve;
   const full = look(facts, (use) => {
     if (use.fact(`fitted.${id}.face`) !== 'top') return undefined;
-    const cut = fitted.kind === 'hole' ? (`hole.${fitted.id}` as const) : use.fact(`fitted.${id}.cavity`);
+    const cut = fitted.kind === 'hole' ? (`hole.${fitted.id}` as const) : cavityOfPart(spec, use, fitted);
     const own = cut && use.fact(`${cut}.void`);
     if (own?.kind !== 'pocket') return undefined;
     return use.fact(`thickness.body.white.${highestPoint(spec)}`).value - own.floor.zMm * 1e6;

@@ -3,7 +3,7 @@ import type { Cut } from '../../facts/cuts.ts';
 import { cutId } from '../../facts/cuts.ts';
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
-import { fittedId, placedOf } from '../../facts/fitted.ts';
+import { fittedId, insideOf } from '../../facts/fitted.ts';
 import type { Fitted, FittedId } from '../../facts/fitted.ts';
 import { wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -33,7 +33,7 @@ declare module '../../facts/facts.ts' {
 }
 
 const rule: Rule = (subject) =>
-  placedOf(subject.spec).flatMap((fitted) => {
+  insideOf(subject.spec).flatMap((fitted) => {
     const id = fittedId(fitted);
     const name = `part at ${fitted.kind} ${fitted.id}`;
     return [

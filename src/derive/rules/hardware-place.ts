@@ -14,7 +14,7 @@ import type { Point } from '../../geometry/axes.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import { shapePolygon } from '../../geometry/shape.ts';
 import { mirror, rotate } from '../../geometry/transform.ts';
-import { cavityOf, cutOf, hardwareRow } from '../cavity-of.ts';
+import { cavityUnder, cutOf, hardwareRow } from '../cavity-of.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import { setupOf } from '../surfaces.ts';
 import type { Rule } from '../rule.ts';
@@ -27,8 +27,8 @@ declare module '../../facts/facts.ts' {
     [id: `fitted.${FittedId}.on-face`]: Region | undefined;
     /** The face it lies on or is let in from; nothing of what lies inside the body. */
     [id: `fitted.${FittedId}.face`]: 'top' | 'back' | undefined;
-    /** The cavity it goes into with its body. */
-    [id: `fitted.${FittedId}.cavity`]: CutId | undefined;
+    /** The cavity behind a panel that it hangs in with its body. */
+    [id: `fitted.hole.${string}.cavity`]: CutId | undefined;
     [id: `fitted.fitting.${string}.mounts`]: readonly MountPlace[];
   }
 }
@@ -61,16 +61,21 @@ function ofPart(subject: Subject, fitted: Fitted) {
       source: byDefinition,
       value: (use) => faceOf(subject, use, fitted),
     }),
-    derivation({
-      id: `fitted.${id}.cavity`,
-      label: `${name}: the cavity it goes into`,
-      formula: 'the one that names it, that it is said to lie in, or that its hole runs into',
-      source: byDefinition,
-      value: (use) => {
-        const cavity = cavityOf(subject, use, fitted);
-        return cavity && cutId(cavity);
-      },
-    }),
+    ...(fitted.kind === 'hole'
+      ? [
+          derivation({
+            id: `fitted.hole.${fitted.id}.cavity`,
+            label: `${name}: the cavity its body hangs in`,
+            formula: 'the one its hole is meant to run into, where it has a body behind the panel',
+            source: byDefinition,
+            value: (use) => {
+              const { body } = hardwareRow(subject, use, fitted);
+              const cavity = body && cavityUnder(subject, use, fitted.id);
+              return cavity && cutId(cavity);
+            },
+          }),
+        ]
+      : []),
     ...(fitted.kind === 'fitting'
       ? [
           derivation({

@@ -2,7 +2,7 @@
 import type { Cut } from '../../facts/cuts.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, practice } from '../../facts/facts.ts';
-import { fittedId, placedOf } from '../../facts/fitted.ts';
+import { cavityOfPart, fittedId, insideOf, placedOf } from '../../facts/fitted.ts';
 import type { Beside, Fitted, FittedId } from '../../facts/fitted.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -36,8 +36,8 @@ declare module '../../facts/facts.ts' {
 }
 
 const rule: Rule = (subject) => [
-  ...placedOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted)),
-  ...(['body', 'on-face'] as const).map((what) =>
+  ...insideOf(subject.spec).flatMap((fitted) => ofPart(subject, fitted)),
+  ...(placedOf(subject.spec).length > 1 ? (['body', 'on-face'] as const) : []).map((what) =>
     derivation({
       id: `hardware.beside.${what}`,
       label: what === 'body' ? 'parts that lie in one cavity' : 'parts that lie on one face',
@@ -147,7 +147,7 @@ function besides(subject: Subject, use: Use, what: 'body' | 'on-face'): readonly
   const parts = placedOf(spec).flatMap((fitted) => {
     const id = fittedId(fitted);
     const region = use.fact(`fitted.${id}.${what}`);
-    const where = region && use.fact(`fitted.${id}.${what === 'body' ? 'cavity' : 'face'}`);
+    const where = region && (what === 'body' ? cavityOfPart(spec, use, fitted) : use.fact(`fitted.${id}.face`));
     return where === undefined ? [] : [{ fitted, id, region: region!, where }];
   });
   const taken = (what === 'body' ? [] : namesOf(spec.fittings)).flatMap((name) =>

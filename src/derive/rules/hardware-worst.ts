@@ -1,7 +1,7 @@
 /** What is left to a part at the worst of all that goes into it: what the card says of it. */
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
-import { fittedId, placedOf } from '../../facts/fitted.ts';
+import { fittedId, insideOf } from '../../facts/fitted.ts';
 import type { FittedId } from '../../facts/fitted.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Rule } from '../rule.ts';
@@ -17,7 +17,7 @@ const OF = { room: 'room', depth: 'depth.least', 'to-cover': 'to-cover' } as con
 const LABEL = { room: 'room to the wall', depth: 'depth it finds', 'to-cover': 'room to the cover' } as const;
 
 const rule: Rule = ({ spec }) =>
-  placedOf(spec).flatMap((fitted) =>
+  insideOf(spec).flatMap((fitted) =>
     (fitted.kind === 'hole' ? (['room', 'depth', 'to-cover'] as const) : (['room', 'depth'] as const)).map((what) => {
       const id = fittedId(fitted);
       return derivation({
