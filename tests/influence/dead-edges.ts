@@ -230,6 +230,7 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'zone.(part).*.leaks ← holes.*.setup',
       'zone.(part).*.leaks ← location.holes',
       'zones.(part).opened ← channel.*.void',
+      'zones.(part).opened ← channels.*.setup',
       'zones.(part).opened ← left.cavity.*.(part)',
       'zones.(part).opened ← left.cavity.*.cavity.*',
       'zones.(part).opened ← left.cavity.*.channel.*',
@@ -245,5 +246,9 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'zones.(part).opened ← location.holes',
       'zones.(part).opened ← zone.(part).*.leaks',
     ],
+  },
+  {
+    reason: 'A drill pushes no body sideways: how the other steps are held does not change with one more or less.',
+    edges: ['hold.(part).steps ← holes.*.setup'],
   },
 ];
