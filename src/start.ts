@@ -62,6 +62,12 @@ function chain(checked: Checked, basedOn: string): Document[] {
 /** Stay the model's own whatever the base gives: two models must not share them. */
 const OWN = new Set(['model', 'title', 'revision', 'units', 'program']);
 
+/** How a body is held goes with its fixture: where the base names none, its word for it is of another's. */
+function isOwn(path: readonly string[], bases: readonly Document[]): boolean {
+  const fixture = [...path.slice(0, -1), 'fixture'];
+  return OWN.has(path.at(-1)!) || (path.at(-1) === 'hold' && !bases.some((base) => base.hasIn(fixture)));
+}
+
 /** The spec less every value a base gives already; a whole model as base leaves its names and its program numbers. */
 function without(text: string, bases: readonly Document[], basedOn: string, spare: readonly string[]): string {
   const doc = parseDocument(text);
@@ -72,7 +78,7 @@ function without(text: string, bases: readonly Document[], basedOn: string, spar
       if (path.length > 0 && node.items.length === 0) doc.deleteIn(path);
       return;
     }
-    if (!OWN.has(path.at(-1)!) && bases.some((base) => base.hasIn(path))) doc.deleteIn(path);
+    if (!isOwn(path, bases) && bases.some((base) => base.hasIn(path))) doc.deleteIn(path);
   };
   const whole = bases.some((base) => base.has('outline'));
   // Of a whole model the shape is taken over as one: cavities of the first spec would lie on top of its own.

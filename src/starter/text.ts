@@ -34,6 +34,7 @@ outline:
 carve: { kind: flat }
 
 # First the back up, pinned through the drilled holes and faced; then the top up, on that back and located on holes of the first.
+# Clamps hold both, clear of the cutters: vacuum, once a fixture has zones that seal under this very body.
 setups:
   back:
     up: back
@@ -50,7 +51,7 @@ setups:
     up: top
     rests-on: back-face
     locates-on: [tooling-hole-a, tooling-hole-b]
-    hold: vacuum
+    hold: clamps
     z-zero: fixture
     flip: lengthwise
     machine: ${c.machine}

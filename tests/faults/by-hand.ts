@@ -1925,7 +1925,58 @@ const plant: readonly ByHand[] = [
   },
 ];
 
+/** What holds the body down. */
+const holding: readonly ByHand[] = [
+  {
+    name: 'ness: bass zone moved under the edge',
+    floor: 'The gasket hangs out of the body: no vacuum, and the interlock keeps the machine still.',
+    model: 'ness',
+    file: 'plant/location',
+    find: 'at: { x: -86, y: -5 }',
+    replace: 'at: { x: -106, y: -5 }',
+    expected: ['fixtures.ness-top-right.zones.bass'],
+  },
+  {
+    name: 'skerry: gasket across the ferrules',
+    floor: 'Air comes in through six holes under the gasket.',
+    model: 'skerry',
+    file: 'plant/location',
+    find: 'length: 46, width: 76 }, at: { x: -4, y: -15 }',
+    replace: 'length: 32, width: 76 }, at: { x: -4, y: -4 }',
+    expected: ['fixtures.skerry-top-right.zones.ferrules'],
+  },
+  {
+    name: 'brae: interlock at half of the vacuum',
+    floor: 'The perimeter cutter pushes the body off its gaskets.',
+    model: 'brae',
+    file: 'plant/machines',
+    find: 'interlock: 70 kPa',
+    replace: 'interlock: 35 kPa',
+    expected: ['machines.router.vacuum', 'plant/location: fixtures.brae-top-right'],
+  },
+  {
+    name: 'ness: interlock in the wrong unit',
+    floor: 'No pump comes to seven hundred kilopascals; somebody bypasses the interlock.',
+    model: 'ness',
+    file: 'plant/machines',
+    find: 'interlock: 70 kPa',
+    replace: 'interlock: 700 kPa',
+    expected: ['machines.router.vacuum'],
+  },
+  {
+    name: 'fell: drilled right through under the neck zone',
+    floor: 'Through the hole of the jig the neck zone draws air from the start.',
+    model: 'fell',
+    file: 'fell',
+    find: 'location: { jig: jig-p3-right, depth: .47 ±.04 }',
+    replace: 'location: { jig: jig-p3-right }',
+    expected: ['location', 'plant/location: fixtures.fell-top-right'],
+    several: 'The hole shows in the back as well, and lies under a gasket.',
+  },
+];
+
 export const byHand: readonly ByHand[] = [
+  ...holding,
   ...floors,
   ...walls,
   ...meetings,

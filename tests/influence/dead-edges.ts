@@ -243,6 +243,7 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
   {
     reason: 'Channels are drilled by hand in every model of ours: they take no time of a machine, whatever they are.',
     edges: [
+      'hold.(part).steps ← channels.*.setup',
       'run.(part).changes ← channels.*.setup',
       'run.(part).cutting ← channels.*.setup',
       'run.(part).cutting ← run.channel.*.time',
@@ -250,5 +251,35 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'run.channel.*.path ← run.channel.*.way',
       'run.channel.*.time ← run.channel.*.way',
     ],
+  },
+  {
+    reason:
+      'Looked at for whatever way air might take to a vacuum zone: in our models the cut that opens a zone runs straight into what lies in it, no gasket leaks, and no zone has air before the first cut.',
+    edges: [
+      'hold.(part).start ← zones.(part).opened',
+      'zone.(part).*.leaks ← cavities.*.setup',
+      'zone.(part).*.leaks ← holes.*.setup',
+      'zone.(part).*.leaks ← location.holes',
+      'zones.(part).opened ← channel.*.void',
+      'zones.(part).opened ← channels.*.setup',
+      'zones.(part).opened ← left.cavity.*.(part)',
+      'zones.(part).opened ← left.cavity.*.cavity.*',
+      'zones.(part).opened ← left.cavity.*.channel.*',
+      'zones.(part).opened ← left.cavity.*.hole.*',
+      'zones.(part).opened ← left.cavity.*.side',
+      'zones.(part).opened ← left.channel.*.(part)',
+      'zones.(part).opened ← left.channel.*.channel.*',
+      'zones.(part).opened ← left.channel.*.side',
+      'zones.(part).opened ← left.hole.*.(part)',
+      'zones.(part).opened ← left.hole.*.channel.*',
+      'zones.(part).opened ← left.hole.*.hole.*',
+      'zones.(part).opened ← left.hole.*.side',
+      'zones.(part).opened ← location.holes',
+      'zones.(part).opened ← zone.(part).*.leaks',
+    ],
+  },
+  {
+    reason: 'A drill pushes no body sideways: how the other steps are held does not change with one more or less.',
+    edges: ['hold.(part).steps ← holes.*.setup'],
   },
 ];

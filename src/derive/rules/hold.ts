@@ -96,14 +96,14 @@ const ofSetup = (subject: Subject, setup: SetupId) => [
     label: `set-up ${setup}: force that holds the body before the first cut`,
     formula: 'sum of its zones, less those that have air already',
     source: byDefinition,
-    value: (use) => held(subject, use, setup, 'start'),
+    value: (use) => held(subject, use, setup, BEFORE),
   }),
   derivation({
     id: `hold.${setup}.least`,
     label: `set-up ${setup}: force that holds the body when all is cut`,
     formula: 'sum of the zones that no step opens',
     source: byDefinition,
-    value: (use) => held(subject, use, setup, 'end'),
+    value: (use) => held(subject, use, setup, AT_THE_END),
   }),
   ...zoneSteps(subject, setup),
   derivation({
@@ -156,7 +156,7 @@ const zoneSteps = (subject: Subject, setup: SetupId) =>
       source: byDefinition,
       value: (use) => {
         const own = use.fact(`zones.${setup}.opened`).find((one) => one.zone === zone);
-        return own && held(subject, use, setup, own.step);
+        return own && held(subject, use, setup, own.at);
       },
     }),
   );
@@ -167,23 +167,21 @@ function vacuumOf({ spec, plant }: Subject, use: Use, setup: SetupId) {
   return wanted(row(plant.machines, machine, 'plant.machines').vacuum, `plant.machines.${machine}.vacuum`);
 }
 
-type Moment = StepKey | 'start' | 'end';
-
-/** Zones that have air once a step is cut. */
-function goneAfter(subject: Subject, use: Use, setup: SetupId, after: Moment): readonly string[] {
-  const keys = machineSteps(subject.spec, use, setup).map(({ key }) => key);
-  const at = (step: Moment) => (step === 'start' ? -1 : step === 'end' ? keys.length : keys.indexOf(step));
-  return use
+/** Zones that have air once a step is cut, by its place in the order of cutting. */
+const goneAfter = (use: Use, setup: SetupId, step: number): readonly string[] =>
+  use
     .fact(`zones.${setup}.opened`)
-    .filter(({ step }) => at(step) <= at(after))
+    .filter(({ at }) => at <= step)
     .map(({ zone }) => zone);
-}
+
+const BEFORE = -1;
+const AT_THE_END = Infinity;
 
 /** Sum of the zones that still hold then; nothing of a set-up without zones. */
-function held(subject: Subject, use: Use, setup: SetupId, after: Moment): Quantity<'force'> | undefined {
+function held(subject: Subject, use: Use, setup: SetupId, step: number): Quantity<'force'> | undefined {
   const zones = zonesUnder(subject, use, setup);
   if (zones.length === 0) return undefined;
-  const gone = goneAfter(subject, use, setup, after);
+  const gone = goneAfter(use, setup, step);
   const holding = zones.filter((zone) => !gone.includes(zone));
   return force(holding.reduce((sum, zone) => sum + use.fact(`zone.${setup}.${zone}.force`)!.value, 0));
 }
@@ -195,7 +193,7 @@ function steps(subject: Subject, use: Use, setup: SetupId): readonly Held[] {
   const most = (leaf: Leaf<Quantity<'force'>>) => use(leaf).high ?? use(leaf).value;
   const friction = use(vacuumOf(subject, use, setup).friction);
   const factor = use(wanted(plant.plant?.['hold-factor'], 'plant.plant.hold-factor')).value;
-  return machineSteps(spec, use, setup).flatMap(({ key, cutter }): Held[] => {
+  return machineSteps(spec, use, setup).flatMap(({ key, cutter }, at): Held[] => {
     const own = cutterOf(plant, use, cutter);
     // What is drilled by hand is drilled by hand; a drill of the machine pushes down, unless its row says more.
     if (byHand(own)) return [];
@@ -206,7 +204,7 @@ function steps(subject: Subject, use: Use, setup: SetupId): readonly Held[] {
     const side = push ? most(push) : 0;
     const lift = own.row.lift ? most(own.row.lift) : 0;
     if (side === 0 && lift === 0) return [];
-    const down = held(subject, use, setup, key)!.value;
+    const down = held(subject, use, setup, at)!.value;
     const holds = heldSideways({ force: down, lift, friction: friction.low ?? friction.value, factor });
     return [
       {
@@ -216,7 +214,7 @@ function steps(subject: Subject, use: Use, setup: SetupId): readonly Held[] {
         side,
         lift,
         from: [push, own.row.lift].flatMap((leaf) => leaf?.id ?? []),
-        gone: goneAfter(subject, use, setup, key),
+        gone: goneAfter(use, setup, at),
       },
     ];
   });

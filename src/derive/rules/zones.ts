@@ -25,6 +25,8 @@ import type { Drawn } from './outline.ts';
 export interface ZoneOpened {
   readonly zone: string;
   readonly step: StepKey | 'start';
+  /** Its place in the order of cutting; −1: before the first. */
+  readonly at: number;
   readonly way: Way | 'gasket';
   /** What the air comes through, from the zone outward: `hole.neck-screw-a`, `cavity.neck-pocket`. */
   readonly by: readonly string[];
@@ -164,9 +166,9 @@ function opened(subject: Subject, use: Use, setup: SetupId): readonly ZoneOpened
   );
   const steps = machineSteps(subject.spec, use, setup);
   return zones.flatMap((zone): ZoneOpened[] => {
-    if (!isSealed(zone)) return [{ zone, step: 'start', way: 'gasket', by: [] }];
+    if (!isSealed(zone)) return [{ zone, step: 'start', at: -1, way: 'gasket', by: [] }];
     const own = found.get(zone);
     if (!own) return [];
-    return [{ zone, step: steps[own.step]?.key ?? 'start', way: own.way, by: own.by }];
+    return [{ zone, step: steps[own.step]?.key ?? 'start', at: own.step, way: own.way, by: own.by }];
   });
 }

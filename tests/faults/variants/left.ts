@@ -8,6 +8,17 @@ import type { Way } from './variant.ts';
 const patternOf = (plant: Tree, fixture: string) =>
   at(plant, ['fixtures', fixture, 'pattern']) === undefined ? {} : { pattern: 'left-pattern' };
 
+/** Its zones lie the other way round too: rectangles along the body, as all of ours are. */
+function zonesOf(plant: Tree, fixture: string): Tree {
+  const zones = at(plant, ['fixtures', fixture, 'zones']);
+  if (zones === undefined) return {};
+  const mirrored = Object.entries(zones as Tree).map(([name, zone]) => {
+    const place = treeAt(zone, ['at']);
+    return [name, { ...(zone as Tree), at: { ...place, x: -Number(place['x']) } }] as const;
+  });
+  return { zones: Object.fromEntries(mirrored) };
+}
+
 export const leftHand: Way = {
   name: 'left hand added',
   same: false,
@@ -47,7 +58,13 @@ export const leftHand: Way = {
       fixtures: Object.fromEntries(
         setups.map(({ right, left }) => [
           left,
-          { ...treeAt(plant, ['fixtures', right]), title: `Fixture ${left}`, ...patternOf(plant, right), hand: 'left' },
+          {
+            ...treeAt(plant, ['fixtures', right]),
+            title: `Fixture ${left}`,
+            ...patternOf(plant, right),
+            ...zonesOf(plant, right),
+            hand: 'left',
+          },
         ]),
       ),
       jigs: {
