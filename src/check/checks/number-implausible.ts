@@ -9,7 +9,7 @@ const check: Check = {
   severity: 'caution',
   why: 'A slipped digit reads like any other number until a cutter follows it.',
   mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
-  example: { file: 'models/base/bolt-on.yaml', passes: 'scale: 622', fails: 'scale: 6220' },
+  example: { file: 'models/tarn.yaml', passes: 'travel: 8', fails: 'travel: 80' },
   run: ({ subject, facts }) =>
     plausibles(subject).flatMap((leaf) => {
       const q = facts.peek(leaf);
