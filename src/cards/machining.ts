@@ -143,7 +143,6 @@ export function cutterName(desk: Desk, id: string): Arg {
 /** Machine, fixture, program. Cutters are named in the steps, and in the order they run in the table of operations. */
 export function machiningTools(desk: Desk, id: SetupId): readonly Tool[] {
   const setup = setupOf(desk, id);
-  const { use } = desk;
   return [
     { role: say('tool.machine'), name: machineName(desk, id) },
     { role: say('tool.fixture'), name: fixtureName(desk, id) },

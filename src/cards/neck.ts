@@ -76,7 +76,7 @@ export function neckTables(desk: Desk): readonly Table[] {
   const { spec } = desk.subject;
   const joint = desk.use(spec.neck['joint-fret']).value;
   const has = (id: string, decimals: number, column: string): readonly Cell[] =>
-    desk.has(id) ? [[column, desk.figure(id as 'neck.play', { decimals })]] : [];
+    desk.has(id) ? [[column, desk.figure(id, { decimals })]] : [];
   const strings: readonly Cell[] = [
     ['frets', desk.figure(spec.neck.frets)],
     ['fret', { kind: 'literal', of: 'fret', text: String(joint) }],

@@ -79,7 +79,12 @@ const narrow: Edit = {
 };
 
 describe('a zone round a cavity of the back', () => {
-  const zone = valueOf(factsWith(round, narrow), 'zones.top.opened').map(({ at: _, ...own }) => own);
+  const zone = valueOf(factsWith(round, narrow), 'zones.top.opened').map(({ zone, step, way, by }) => ({
+    zone,
+    step,
+    way,
+    by,
+  }));
 
   test('holds with all of its area until the first cut that lets air in', () => {
     expect(zone).toEqual([
