@@ -37,10 +37,12 @@ describe('the sample', () => {
     expect(valueOf(facts, 'hold.top.start')!.value).toBeCloseTo(0.07 * (bass + upper + neck), 0);
   });
 
-  test('its neck zone lies round the hole of a pin, and is not opened by it', () => {
+  test('its neck zone lies round the hole of a pin, and is not opened by it but by the pocket over the neck screw', () => {
     expect(valueOf(facts, 'zone.top.neck.leaks')).toEqual([]);
-    expect(valueOf(facts, 'zones.top.opened')).toEqual([]);
-    expect(valueOf(facts, 'hold.top.least')).toEqual(valueOf(facts, 'hold.top.start'));
+    expect(valueOf(facts, 'zones.top.opened')).toEqual([
+      { zone: 'neck', step: 'cavity.neck-pocket', at: 4, way: 'face', by: ['hole.neck-screw', 'cavity.neck-pocket'] },
+    ]);
+    expect(valueOf(facts, 'hold.top.least')!.value).toBeCloseTo(0.07 * (bass + upper), 0);
   });
 
   test('friction × force ÷ factor against the side force of each cutter; drills push down', () => {
@@ -53,7 +55,11 @@ describe('the sample', () => {
       ['cavity.neck-pocket', 120],
     ]);
     const force = 0.07 * (bass + upper + neck);
-    for (const { holds } of steps) expect(holds).toBeCloseTo((0.35 * force) / 3, 0);
+    // The cut that opens a zone is held without it.
+    for (const { step, holds } of steps) {
+      const left = step === 'cavity.neck-pocket' ? force - 0.07 * neck : force;
+      expect(holds).toBeCloseTo((0.35 * left) / 3, 0);
+    }
     expect(valueOf(facts, 'hold.top.nearest')!.step).toBe('top.carve');
   });
 
@@ -78,13 +84,11 @@ const narrow: Edit = {
     'land: 1.4 } }\n    gasket: 5\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79',
 };
 
+/** What opens the zone in question: the one at the neck is opened by the pocket in any case. */
+const upperOpened = (of: Facts) => valueOf(of, 'zones.top.opened').filter(({ zone }) => zone === 'upper');
+
 describe('a zone round a cavity of the back', () => {
-  const zone = valueOf(factsWith(round, narrow), 'zones.top.opened').map(({ zone, step, way, by }) => ({
-    zone,
-    step,
-    way,
-    by,
-  }));
+  const zone = upperOpened(factsWith(round, narrow)).map(({ zone, step, way, by }) => ({ zone, step, way, by }));
 
   test('holds with all of its area until the first cut that lets air in', () => {
     expect(zone).toEqual([
@@ -95,7 +99,7 @@ describe('a zone round a cavity of the back', () => {
   test('through a channel, by way of the cavity it starts in', () => {
     const shaft = '  volume-shaft:\n    setup: top\n    at: { x: 70, y: -88 }\n';
     const elsewhere = factsWith(round, narrow, { file: tarn, find: shaft, replace: shaft.replace('-88', '150') });
-    expect(valueOf(elsewhere, 'zones.top.opened')).toMatchObject([
+    expect(upperOpened(elsewhere)).toMatchObject([
       {
         zone: 'upper',
         step: 'channel.bridge-wire',
@@ -109,9 +113,7 @@ describe('a zone round a cavity of the back', () => {
     const over: Edit = { ...round, replace: (round as { replace: string }).replace.replace('x: 80', 'x: 84') };
     const found = factsWith(over, narrow);
     expect(valueOf(found, 'zone.top.upper.leaks')!.map(({ id }) => id)).toContain('cavity.controls-cover');
-    expect(valueOf(found, 'zones.top.opened')).toEqual([
-      { zone: 'upper', step: 'start', at: -1, way: 'gasket', by: [] },
-    ]);
+    expect(upperOpened(found)).toEqual([{ zone: 'upper', step: 'start', at: -1, way: 'gasket', by: [] }]);
     expect(valueOf(found, 'hold.top.start')!.value).toBeLessThan(valueOf(facts, 'hold.top.start')!.value);
     expect(idsWith(over, narrow)).toContain('zone-does-not-seal');
   });
