@@ -185,5 +185,6 @@ const general = (id: string): string =>
     // Their names are those of other things too: a bridge.
     .replace(/\b(fittings?)\.[^.]+/, '$1.*')
     .split(/([.[\]@])/)
-    .map((token) => (names.has(token) ? '*' : parts.has(token) ? '(part)' : token))
+    // What an id begins with is ours: a press and a neck, whatever else is named so.
+    .map((token, i) => (i > 0 && names.has(token) ? '*' : parts.has(token) ? '(part)' : token))
     .join('');
