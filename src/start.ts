@@ -62,6 +62,9 @@ function chain(checked: Checked, basedOn: string): Document[] {
 /** Stay the model's own whatever the base gives: two models must not share them. */
 const OWN = new Set(['model', 'title', 'revision', 'units', 'program']);
 
+/** What a neck stands by in its pocket. */
+const STANDING = ['heel', 'strings', 'board', 'screws'];
+
 /** How a body is held goes with its fixture: where the base names none, its word for it is of another's. */
 function isOwn(path: readonly string[], bases: readonly Document[]): boolean {
   const fixture = [...path.slice(0, -1), 'fixture'];
@@ -100,6 +103,9 @@ function without(text: string, bases: readonly Document[], basedOn: string, spar
     ])
       doc.delete(key);
   drop([]);
+  // How high the base's neck stands, and its screws, were meant for another depth of the pocket.
+  const standing = whole ? [] : STANDING.filter((key) => bases.some((base) => base.hasIn(['neck', key])));
+  if (standing.length > 0) doc.setIn(['neck', 'remove'], doc.createNode(standing, { flow: true }));
   const free = [...spare];
   for (const path of [['setups'], ['handed', 'left', 'setups']]) {
     for (const setup of setupsOf(bases, path)) {

@@ -28,7 +28,7 @@ ${c.parts.map(({ part, thickness }) => `  ${part}: { sized: ${thickness} }`).joi
 outline:
   of: machined
   view: from-top
-  path: M -90 -190 L 90 -190 A 60 60 0 0 1 150 -130 L 150 -100 C 150 -40 125 -30 125 20 C 125 70 140 90 140 130 A 80 80 0 0 1 60 210 L -60 210 A 80 80 0 0 1 -140 130 C -140 90 -125 70 -125 20 C -125 -30 -150 -40 -150 -100 L -150 -130 A 60 60 0 0 1 -90 -190 Z
+  path: M -90 -190 L 90 -190 A 60 60 0 0 1 150 -130 L 150 -100 C 150 -40 125 -30 125 20 C 125 70 140 90 140 147.7 A 80 80 0 0 1 60 227.7 L -60 227.7 A 80 80 0 0 1 -140 147.7 C -140 90 -125 70 -125 20 C -125 -30 -150 -40 -150 -100 L -150 -130 A 60 60 0 0 1 -90 -190 Z
 
 # flat, bevelled or arched.
 carve: { kind: flat }
@@ -64,7 +64,7 @@ cavities:
   neck-pocket:
     setup: top
     shape: { kind: rectangle, length: 76, width: 56 }
-    at: { x: 0, y: 182 }
+    at: { x: 0, y: 200 }
     from: machined-top
     depth: ${c.pocketDepth} ±0.2
     corner: ${c.corner}
@@ -105,7 +105,8 @@ covers:
   controls-cover: { face: back, shape: { kind: rectangle, length: 72, width: 80 }, at: { x: 92, y: -100 } }
 ${c.jigHoles.map(({ name, x, y, size }) => `  over-${name}: { face: top, shape: { kind: circle, diameter: ${size} }, at: { x: ${x}, y: ${y} } }`).join('\n')}
 
-neck: { kind: bolt-on, scale: 640, frets: 22, joint-fret: 17, pocket: neck-pocket }
+# The 18th fret lies where the body ends: 227.7 from the bridge line.
+neck: { kind: bolt-on, scale: 644, frets: 22, joint-fret: 18, pocket: neck-pocket }
 bridge: { kind: plate with six screws, compensation: 2.5, travel: 8 }
 # The jig's holes are drilled from the top, so deep and not through.
 location: { jig: ${c.jig}, depth: 12.0 ±1.0 }
