@@ -1,19 +1,14 @@
 /** The fingerboard over the body: how high its plane lies, where it ends, and whether it clears the top. */
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
-import { cutsOf } from '../../facts/cuts.ts';
-import { hole } from '../../facts/leaf.ts';
-import { highestPoint } from '../../facts/parts.ts';
 import { wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
-import { depthOn } from '../../geometry/solid/face.ts';
-import { floorAt } from '../../geometry/solid/solid.ts';
-import { add, scaledCauses, subtract, withCauses } from '../../units/arithmetic.ts';
-import type { Cause, Length } from '../../units/quantity.ts';
-import { lengthOfMm, toMm } from '../lengths.ts';
+import { subtract } from '../../units/arithmetic.ts';
+import type { Length } from '../../units/quantity.ts';
+import { toMm } from '../lengths.ts';
+import { planeMm, planeOverTop } from '../neck-plane.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { causesUpright } from '../wood.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -55,7 +50,7 @@ const planes = (subject: Subject) => [
     label: 'plane of the fingerboard over the top, at the joint fret',
     formula: 'floor of the pocket + heel − top there',
     source: byDefinition,
-    value: (use) => planeOver(subject, use, toMm(use.fact('neck.joint-line'))),
+    value: (use) => planeOverTop(subject, use, toMm(use.fact('neck.joint-line'))),
   }),
   ...(subject.spec.neck.end === undefined
     ? []
@@ -65,7 +60,7 @@ const planes = (subject: Subject) => [
           label: 'plane of the fingerboard over the top, where the board ends',
           formula: 'floor of the pocket, carried on at its slope, + heel − top there',
           source: byDefinition,
-          value: (use) => planeOver(subject, use, toMm(use.fact('neck.board-end'))),
+          value: (use) => planeOverTop(subject, use, toMm(use.fact('neck.board-end'))),
         }),
       ]),
   ...(subject.spec.neck.board === undefined || subject.spec.neck.end === undefined
@@ -93,35 +88,5 @@ function clearance(subject: Subject, use: Use): Length {
     return { y, mm: planeMm(subject, use, y) };
   });
   const { y } = nominalAt.reduce((best, one) => (one.mm < best.mm ? one : best));
-  return subtract(planeOver(subject, use, y), use(wanted(subject.spec.neck.board, 'neck.board')));
-}
-
-function pocketAt(subject: Subject, use: Use) {
-  const name = use(wanted(subject.spec.neck.pocket, 'neck.pocket'));
-  const pocket = use.fact(`cavity.${name}.void`);
-  const cut = cutsOf(subject.spec).find(({ kind, id }) => kind === 'cavity' && id === name);
-  return pocket.kind === 'pocket' && cut ? { pocket, cut } : use<never>(hole('neck.pocket'));
-}
-
-/** Top of the centreline at a place; where the pocket is open, the top as it was carved there. */
-function planeMm(subject: Subject, use: Use, yMm: number): number {
-  const { pocket } = pocketAt(subject, use);
-  const high = toMm(use.fact(`thickness.body.machined.${highestPoint(subject.spec)}`));
-  const heel = toMm(use(wanted(subject.spec.neck.heel, 'neck.heel')));
-  return floorAt(pocket.floor, yMm) + heel - (high - depthOn(use.fact('face.top'), 0, yMm));
-}
-
-function planeOver(subject: Subject, use: Use, yMm: number): Length {
-  const { cut } = pocketAt(subject, use);
-  const { falls: _falls, ...level } = cut.spec;
-  const at = { mm: 0, xMm: 0, yMm, through: 'floor', sharedMm2: 0, up: 1 } as const;
-  const upright = causesUpright(subject, use, { cut: { ...cut, spec: level } }, 'top', at);
-  const from = (use.fact('neck.point.tail').y - yMm) / toMm(use.fact('neck.points-apart'));
-  const lean: readonly Cause[] = use.fact('neck.fall').causes ?? [];
-  const heel = use(wanted(subject.spec.neck.heel, 'neck.heel'));
-  const own = withCauses(lengthOfMm(planeMm(subject, use, yMm) - toMm(heel), 2), [
-    ...scaledCauses(upright, -1),
-    ...scaledCauses(lean, from),
-  ]);
-  return add(own, heel);
+  return subtract(planeOverTop(subject, use, y), use(wanted(subject.spec.neck.board, 'neck.board')));
 }

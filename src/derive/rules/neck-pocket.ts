@@ -146,7 +146,7 @@ function fallBetween(subject: Subject, use: Use): Length {
 }
 
 /** Degrees of a rise over a distance, with the limits of the rise. */
-export function angleOf(rise: Length, overMm: number): Quantity<'angle'> {
+function angleOf(rise: Length, overMm: number): Quantity<'angle'> {
   const degrees = (nm: number) => (Math.atan(nm / 1e6 / overMm) * 180) / Math.PI;
   const { value, low, high } = rise;
   return {
