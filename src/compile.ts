@@ -32,6 +32,7 @@ import type { PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
 import type { ModelSource } from './read/model.ts';
 import { mistakeKinds } from './read/mistakes.ts';
+import { readingsOf } from './read/readings.ts';
 import { readWorkspace } from './read/read.ts';
 import type { Workspace } from './read/read.ts';
 
@@ -70,8 +71,8 @@ export function checkAll(host: Host, on: string = host.today()): Checked {
   return { workspace, models, findings: inOrder(workspace.findings) };
 }
 
-function deriveHand({ plant }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {
-  const subject = { spec, plant, hand };
+function deriveHand({ plant, readings }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {
+  const subject = { spec, plant, hand, readings: readingsOf(readings, spec, hand) };
   return { subject, facts: derive(subject) };
 }
 

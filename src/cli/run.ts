@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { all } from './commands/all.generated.ts';
 import { EXIT } from './io.ts';
 import type { Io } from './io.ts';
+import { isDay } from '../units/day.ts';
 
 /** Whatever a user does ends in one of the documented exit codes; what is thrown is a bug of the program, and says so. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -43,11 +44,7 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   return code;
 }
 
-/** A day that is in the calendar, the Gregorian one: 2026-02-30 is none. */
 function day(text: string): string {
-  const [year = 0, month = 0, date = 0] = /^\d{4}-\d{2}-\d{2}$/.test(text) ? text.split('-').map(Number) : [];
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
-  if (date >= 1 && date <= days) return text;
+  if (isDay(text)) return text;
   throw new InvalidArgumentError('It is a day of the calendar, as in 2026-03-31.');
 }

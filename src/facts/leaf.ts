@@ -11,6 +11,8 @@ import { Unavailable } from './unavailable.ts';
 export type Writing =
   | { readonly kind: 'given'; readonly place: Place }
   | { readonly kind: 'plant'; readonly place: Place }
+  /** Read off gauges: the first line of them. */
+  | { readonly kind: 'measured'; readonly place: Place }
   | { readonly kind: 'published'; readonly source: string; readonly certainty: Certainty };
 
 /** What the schema asks of a leaf beyond its form. */

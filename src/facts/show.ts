@@ -7,8 +7,10 @@ export function showValue(value: unknown): string {
   if (value instanceof Int16Array || value instanceof Map) return 'a table';
   if (value instanceof Float64Array) return `a line of ${value.length / 2} points`;
   if (isQuantity(value)) return formatQuantity(value);
-  if (Array.isArray(value))
-    return typeof value[0] === 'number' ? `${value.length / 2} points` : `${value.length} things`;
+  if (Array.isArray(value)) {
+    if (value.length > 0 && value.every((one) => typeof one === 'string')) return value.join(' ');
+    return typeof value[0] === 'number' ? `${value.length} numbers` : `${value.length} things`;
+  }
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value)
       .filter(([, part]) => part !== undefined && typeof part !== 'function')

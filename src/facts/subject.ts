@@ -1,4 +1,5 @@
-/** What facts are derived from: one hand of one model, in the plant. */
+/** What facts are derived from: one hand of one model, in the plant, and what was measured of it. */
+import type { ReadingsByFact } from './readings.ts';
 import type { ModelSpec, PlantSpec } from './spec.generated.ts';
 
 export type Hand = 'right' | 'left';
@@ -7,4 +8,6 @@ export interface Subject {
   readonly spec: ModelSpec;
   readonly plant: PlantSpec;
   readonly hand: Hand;
+  /** What stations measured of it. No card reads them: a reading more changes no card. */
+  readonly readings: ReadingsByFact;
 }

@@ -1,5 +1,5 @@
 /** The mistakes that reading can find: permanent ids in the trade's words, why each matters on the floor, how it is mended. */
-import type { Example, Finding, Kind, Note, Place } from '../findings/finding.ts';
+import type { Example, Finding, Kind, Note, Place, Severity } from '../findings/finding.ts';
 
 const mistakes = {
   'file-unreadable': {
@@ -81,7 +81,19 @@ const mistakes = {
     mend: 'Call the model as its file is called.',
     example: { file: 'models/tarn.yaml', passes: 'model: tarn', fails: 'model: tern' },
   },
-} as const satisfies Record<string, { why: string; mend: string; example?: Example }>;
+  'readings-unreadable': {
+    severity: 'caution',
+    why: 'Readings nobody can read say nothing about what the station holds.',
+    mend: 'Mend the first line of the file, or the line named, and save it as CSV.',
+    example: { file: 'models/readings/sizing.csv', passes: 'reading,unit', fails: 'measured,unit' },
+  },
+  'reading-unclear': {
+    severity: 'caution',
+    why: 'A reading that is not understood counts for nothing: the spread of the station is taken from the others alone.',
+    mend: 'Write the cell as its column asks.',
+    example: { file: 'models/readings/sizing.csv', passes: '16.43', fails: '16.4.3' },
+  },
+} as const satisfies Record<string, { severity?: Severity; why: string; mend: string; example?: Example }>;
 
 export type MistakeId = keyof typeof mistakes;
 
@@ -93,15 +105,21 @@ export interface Mistake {
   readonly about?: readonly string[];
 }
 
-/** A finding of reading; always an error. */
+/** An error wherever a card could be wrong by it. */
+const severityOf = (id: MistakeId): Severity => {
+  const kind: { readonly severity?: Severity; readonly why: string } = mistakes[id];
+  return kind.severity ?? 'error';
+};
+
+/** A finding of reading. */
 export function mistake(id: MistakeId, { place, what, mend, notes = [], about = [] }: Mistake): Finding {
-  return { id, severity: 'error', place, what, why: mistakes[id].why, mend, notes, about };
+  return { id, severity: severityOf(id), place, what, why: mistakes[id].why, mend, notes, about };
 }
 
 /** All of them, for the reference page. */
 export const mistakeKinds: readonly Kind[] = Object.entries(mistakes).map(([id, kind]) => ({
   id,
   stage: 'spec',
-  severity: 'error',
   ...kind,
+  severity: severityOf(id as MistakeId),
 }));

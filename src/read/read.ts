@@ -5,6 +5,7 @@
  *   models/<model>.yaml        a model each
  *   models/plant/**.yaml       the plant, spread over as many files as you like
  *  models/<folder>/<base>.yaml     what models are based on
+ *   models/readings/<station>.csv   what was measured there
  *   models/schemas/            the published schemas; models/released/ belongs to releases
  */
 import type { PlantSpec } from '../facts/spec.generated.ts';
@@ -15,6 +16,8 @@ import { readModel } from './model.ts';
 import { readPlant } from './plant.ts';
 import { loadSchema } from './schema.ts';
 import { model as modelValidator, plant as plantValidator } from './validators.generated.ts';
+import { readReadings } from './readings.ts';
+import type { ReadingFiles } from './readings.ts';
 import { readSource } from './source.ts';
 import type { Source } from './source.ts';
 
@@ -29,6 +32,7 @@ export interface Workspace {
   readonly models: readonly ModelSource[];
   /** Findings of the plant and of files as such; those of a model are with the model. */
   readonly findings: readonly Finding[];
+  readonly readings: ReadingFiles;
   /** Text of every file read, for rendering places. */
   readonly texts: ReadonlyMap<string, string>;
 }
@@ -48,8 +52,15 @@ export function readWorkspace(
   const byName = new Map(modelFiles.map((source) => [source.file.slice('models/'.length, -'.yaml'.length), source]));
   const catalogue = { sources: byName, schema: loadSchema(schemas.model, modelValidator), names: plant.names };
   const ids = [...byName.keys()].filter((name) => !name.includes('/'));
+  const readings = readReadings(
+    files
+      .list('models/readings')
+      .filter((path) => /\.csv$/i.test(path))
+      .map((path) => ({ path, bytes: files.read(path) ?? new Uint8Array() })),
+    { stations: plant.names('plant.stations'), models: ids },
+  );
   const unread = plantFiles.flatMap((source) => source.findings.map((one) => ({ ...one, about: ['plant'] })));
-  const findings = [...unread, ...plant.findings];
+  const findings = [...unread, ...plant.findings, ...readings.findings];
   if (plantFiles.length === 0) {
     findings.push(
       mistake('file-missing', {
@@ -68,6 +79,7 @@ export function readWorkspace(
     plant: plant.spec,
     models,
     findings: [...findings, ...unused],
-    texts: new Map(sources.map((source) => [source.file, source.text])),
+    readings,
+    texts: new Map([...sources.map((source) => [source.file, source.text] as const), ...readings.texts]),
   };
 }

@@ -36,6 +36,7 @@ function subjectOf(chain: Chain): Subject {
     spec: { ...spec, stages: { ...spec.stages, cap: { sized } } },
     plant: { ...plant, lines: { arched: line } },
     hand: 'right',
+    readings: new Map(),
   };
 }
 

@@ -44,6 +44,7 @@ function subjectOf({ faced, zero, blank, back, crown, machine }: Process): Subje
   const zeroed = { ...unfaced, 'z-zero': textLeaf('setups.back.z-zero', zero) as (typeof unfaced)['z-zero'] };
   return {
     hand: 'right',
+    readings: new Map(),
     plant: { ...plant, machines: { ...plant.machines, router: { ...router, 'depth-error': error } } },
     spec: {
       ...spec,

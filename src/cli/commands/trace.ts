@@ -81,14 +81,14 @@ function closure(from: readonly Fact[], facts: Facts): Fact[] {
 function asJson(fact: Fact, texts: Texts) {
   const { id, label, origin, inputs } = fact;
   const from =
-    origin.kind === 'given' || origin.kind === 'plant' ? { kind: origin.kind, at: where(origin.place, texts) } : origin;
+    'place' in origin ? { kind: origin.kind, at: where(origin.place, texts) } : origin;
   return { id, label, value: showFact(fact), from, inputs };
 }
 
 function tree(fact: Fact, facts: Facts, texts: Texts, indent: string): string[] {
   const { origin } = fact;
   const head = `${indent}${fact.id} = ${showFact(fact)}`;
-  if (origin.kind === 'given' || origin.kind === 'plant') return [`${head}   ${where(origin.place, texts)}`];
+  if ('place' in origin) return [`${head}   ${where(origin.place, texts)}`];
   if (origin.kind === 'published') return [`${head}   ${origin.source} (${origin.certainty})`];
   const source =
     origin.source.kind === 'definition'

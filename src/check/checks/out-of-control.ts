@@ -1,0 +1,43 @@
+/** Samples measured one after another stay inside the limits of their charts. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
+
+const check: Check = {
+  id: 'out-of-control',
+  stage: 'derived',
+  severity: 'caution',
+  why: 'Something changed at the station: a tool, a stop, a lot of wood. What it holds from here on is not what was measured before.',
+  mend: 'Find what changed on that day. Where it is known and mended, take that sample out of the file.',
+  example: {
+    file: 'models/readings/sizing.csv',
+    passes: 'first,16.40',
+    fails: 'first,16.60',
+  },
+  run: (bench) => [...bench.subject.readings.keys()].flatMap((fact) => fault(bench, fact)),
+};
+export default check;
+
+function fault({ subject, facts }: Bench, fact: string): Fault[] {
+  const id = `measured.${fact}` as const;
+  if (!facts.has(id)) return [];
+  const charts = look(facts, (use) => ({ of: use.fact(id).charts, taken: use(subject.readings.get(fact)!) }))?.of;
+  if (!charts || charts.out.length === 0) return [];
+  const { means, ranges, out } = charts;
+  const names = (by: 'mean' | 'range') => out.filter((one) => one.by === by).map(({ sample }) => sample);
+  const band = ({ low, high }: typeof means) => `${sayAs(low, low.value)} to ${sayAs(high, high.value)}`;
+  const parts = [
+    ...(names('mean').length > 0 ? [`the mean of sample ${names('mean').join(', ')} lies outside ${band(means)}`] : []),
+    ...(names('range').length > 0
+      ? [`the range of sample ${names('range').join(', ')} lies outside ${band(ranges)}`]
+      : []),
+  ];
+  return [
+    {
+      at: `readings.${fact}`,
+      what: `Of the readings of ${fact}, ${parts.join(', and ')}.`,
+      mend: `Find what changed with that sample; limits are those of the control charts of samples of ${sayAs(charts.size, charts.size.value)}.`,
+      against: [],
+    },
+  ];
+}
