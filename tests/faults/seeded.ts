@@ -35,3 +35,12 @@ export function seedOf(text: string): number {
   for (const char of text) hash = Math.imul(hash ^ char.codePointAt(0)!, 0x01000193);
   return hash >>> 0;
 }
+
+/** Normal by the polar way of Box and Muller. */
+export function normal(chance: Seeded, mean: number, deviation: number): number {
+  for (;;) {
+    const [x, y] = [2 * chance.next() - 1, 2 * chance.next() - 1];
+    const s = x * x + y * y;
+    if (s > 0 && s < 1) return mean + deviation * x * Math.sqrt((-2 * Math.log(s)) / s);
+  }
+}

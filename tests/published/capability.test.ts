@@ -2,8 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { capabilityOf, chartsOf, spreadOf } from '../../src/derive/capability.ts';
 import { chartFactors } from '../../src/reference/control-charts.ts';
-import type { Seeded } from '../faults/seeded.ts';
-import { seeded } from '../faults/seeded.ts';
+import { normal, seeded } from '../faults/seeded.ts';
 import { row, rowsOfItem } from './rows.ts';
 
 const rows = rowsOfItem(11);
@@ -39,15 +38,6 @@ test.each(Object.entries(chartFactors))('%s in a sample: A2, D3 and D4 follow fr
   expect(Math.abs(d3Lower - Math.max(0, 1 - (3 * d3) / d2))).toBeLessThan(0.0025);
   expect(Math.abs(d4Upper - (1 + (3 * d3) / d2))).toBeLessThan(0.0025);
 });
-
-/** Normal by the polar way of Box and Muller. */
-function normal(chance: Seeded, mean: number, deviation: number): number {
-  for (;;) {
-    const [x, y] = [2 * chance.next() - 1, 2 * chance.next() - 1];
-    const s = x * x + y * y;
-    if (s > 0 && s < 1) return mean + deviation * x * Math.sqrt((-2 * Math.log(s)) / s);
-  }
-}
 
 describe('a long run of chance', () => {
   const [mean, deviation] = [44.26, 0.04];

@@ -28,7 +28,8 @@ function fault({ subject, facts }: Bench, fact: string): Fault[] {
   }));
   const cpk = seen?.summary.capability?.cpk;
   if (!seen || !cpk || cpk.value >= seen.least.value) return [];
-  const { count, mean, deviation } = seen.summary;
+  const { count, mean } = seen.summary;
+  const deviation = seen.summary.deviation!;
   const { from, to } = seen.taken;
   return [
     {

@@ -13,7 +13,8 @@ import { derivation } from '../rule.ts';
 export interface Summary {
   readonly count: Quantity<'count'>;
   readonly mean: Length;
-  readonly deviation: Length;
+  /** Absent of a single reading. */
+  readonly deviation?: Length;
   /** Absent of fewer readings than the plant believes, of readings all alike, and of what has no limits. */
   readonly capability?: { readonly cp: Quantity<'count'>; readonly cpk: Quantity<'count'> };
   /** Absent of fewer than two samples, of samples of unlike size, and of single readings. */
@@ -62,16 +63,17 @@ function summary(subject: Subject, fact: string) {
       const capability = wanted(subject.plant.plant!.capability, 'plant.plant.capability');
       const { values, samples, unit, fineness } = use(subject.readings.get(fact)!);
       const { q } = wanted(askedOf(subject, use, fact), fact);
-      const { mean, deviation, count } = wanted(spreadOf(values), `more than one reading of ${fact}`);
+      const count = values.length;
+      const spread = spreadOf(values);
       // A decimal more than the gauge shows: a mean of many lies between its steps.
       const length = (value: number): Length => ({ kind: 'length', value, unit, decimals: fineness + 1 });
       const enough = count >= use(capability.readings).value && isToleranced(q);
-      const ratios = enough ? capabilityOf(q, { mean, deviation }) : undefined;
+      const ratios = enough && spread ? capabilityOf(q, spread) : undefined;
       const charts = chartsOf(samples.map((sample) => sample.values));
       return {
         count: { kind: 'count', value: count, unit: '', decimals: 0 },
-        mean: length(mean),
-        deviation: { ...length(deviation), decimals: fineness + 2 },
+        mean: length(spread?.mean ?? values[0]!),
+        ...(spread ? { deviation: { ...length(spread.deviation), decimals: fineness + 2 } } : {}),
         ...(ratios ? { capability: { cp: number(ratios.cp), cpk: number(ratios.cpk) } } : {}),
         ...(charts ? { charts: named(charts, samples, length) } : {}),
       };
