@@ -10,6 +10,7 @@
  */
 import { makeCards } from './cards/make.ts';
 import type { Made } from './cards/make.ts';
+import { chartSheets } from './cards/charts.ts';
 import { makeSheets } from './cards/sheets.ts';
 import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
@@ -27,6 +28,7 @@ import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
+import { printCharts } from './print/charts.ts';
 import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
@@ -171,6 +173,24 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
   );
   const { files, shell, sheets } = output;
   return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
+}
+
+/** Chart forms of these models: for all stations, or for one. */
+export function printChartForms(host: Host, { checked, models }: Compiled, on: string, station?: string): Printed {
+  const { assets, findings, texts: own } = loadAssets(host);
+  const sheets = models.flatMap(({ cards, hands }) =>
+    cards
+      .filter(({ card }) => station === undefined || card.key.station === station)
+      .flatMap(({ card }) => {
+        const { subject, facts } = hands.find((one) => one.subject.hand === card.key.hand)!;
+        return chartSheets(card, subject, facts);
+      }),
+  );
+  const { name, paper } = textsOf(checked.workspace.plant);
+  const output = printCharts({ sheets, plantName: name, paper, date: on }, assets);
+  const texts = new Map([...checked.workspace.texts, ...own]);
+  const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
+  return { ...output, findings: shown };
 }
 
 /** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */

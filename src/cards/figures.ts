@@ -61,7 +61,11 @@ export interface FigureStyle {
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
-  const decimals = typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q);
+  return figureOf(id, q, typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q), style);
+}
+
+/** A quantity that is part of the fact of that id. */
+export function figureOf(id: string, q: Quantity, decimals: number, style: FigureStyle = {}): Figure {
   const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
   const unit = style.second ?? secondUnit(q.unit);
   if (style.single || unit === undefined) return first;

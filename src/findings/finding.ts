@@ -55,10 +55,7 @@ export interface Kind {
 /** A place of the sample workspace that passes as it stands, and fails with another text there. Both are run as tests. */
 export interface Example {
   readonly file:
-    | 'models/tarn.yaml'
-    | 'models/plant/plant.yaml'
-    | 'models/base/bolt-on.yaml'
-    | 'models/readings/sizing.csv';
+    'models/tarn.yaml' | 'models/plant/plant.yaml' | 'models/base/bolt-on.yaml' | 'models/readings/sizing.csv';
   readonly passes: string;
   readonly fails: string;
   /** Ids of errors that come with it and cannot be had apart. */

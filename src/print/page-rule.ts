@@ -12,11 +12,13 @@ export interface PageFoot {
   readonly station: string;
   readonly posting: Posting;
   readonly paper: Paper;
+  /** In the middle of the foot; where nothing is said, the status of the posting. */
+  readonly middle?: string;
 }
 
 export function pageRule(
   page: string,
-  { model, station, posting, paper }: PageFoot,
+  { model, station, posting, paper, middle }: PageFoot,
   talk: Speech,
   turned = false,
 ): string {
@@ -29,7 +31,7 @@ export function pageRule(
     `@page ${page}{size:${paper}${turned ? ' landscape' : ''};${paper === 'Letter' && !turned ? COMMON_WIDTH : ''}` +
     `@top-left{content:${cssString(`${talk.phrase('sheet.first-piece')} ${talk.phrase('sheet.in-doubt')}`)}}` +
     `@bottom-left{content:${cssString(left)}}` +
-    `@bottom-center{content:${cssString(talk.phrase(`sheet.status-${posting.status}`))}}` +
+    `@bottom-center{content:${cssString(middle ?? talk.phrase(`sheet.status-${posting.status}`))}}` +
     `@bottom-right{content:${count}}}`
   );
 }

@@ -11,7 +11,7 @@ import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
-import { progress } from '../progress.ts';
+import { addPaper } from '../paper.ts';
 
 interface Options extends Common {
   readonly station?: string;
@@ -105,25 +105,4 @@ function tell(compiled: Compiled, printed: Printed, io: Io): readonly RenderedFi
   const findings = [...own.map((finding) => renderFinding(finding, checked.workspace.texts)), ...printed.findings];
   for (const finding of findings) io.err(`${findingText(finding)}\n\n`);
   return findings;
-}
-
-/** PDFs into the tree. With no browser the HTML stands alone and one line says how to get one; what fails is returned. */
-async function addPaper(
-  host: Host,
-  { shell, sheets }: Printed,
-  tree: Map<string, string | Uint8Array>,
-  io: Io,
-): Promise<string | undefined> {
-  const printer = await host.openPrinter();
-  if ('missing' in printer) {
-    io.err(`${printer.missing}\n`);
-    return undefined;
-  }
-  const bar = progress(io, 'PDF', sheets.length);
-  const result = await printer.print(shell, sheets, bar.step);
-  await printer.close();
-  bar.end();
-  if ('failed' in result) return result.failed;
-  for (const [path, bytes] of result) tree.set(path, bytes);
-  return undefined;
 }

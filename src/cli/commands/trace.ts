@@ -80,8 +80,7 @@ function closure(from: readonly Fact[], facts: Facts): Fact[] {
 
 function asJson(fact: Fact, texts: Texts) {
   const { id, label, origin, inputs } = fact;
-  const from =
-    'place' in origin ? { kind: origin.kind, at: where(origin.place, texts) } : origin;
+  const from = 'place' in origin ? { kind: origin.kind, at: where(origin.place, texts) } : origin;
   return { id, label, value: showFact(fact), from, inputs };
 }
 

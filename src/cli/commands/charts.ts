@@ -1,0 +1,55 @@
+/** platen charts [MODEL…]: forms for control charts, with what the readings so far come to. */
+import type { Command } from 'commander';
+import { compileAll, isError, printChartForms } from '../../compile.ts';
+import { findingText } from '../../findings/render.ts';
+import { counted } from '../count.ts';
+import { busy } from '../busy.ts';
+import type { Common, Io } from '../io.ts';
+import { EXIT } from '../io.ts';
+import { addPaper } from '../paper.ts';
+import { pick } from '../pick.ts';
+
+interface Options extends Common {
+  readonly station?: string;
+  readonly pdf: boolean;
+  readonly out: string;
+}
+
+export default function add(program: Command, io: Io, done: (code: number) => void): void {
+  program
+    .command('charts')
+    .description('print chart forms: a sheet for everything a station measures, with what its readings come to so far')
+    .argument('[models...]', 'ids of models; all where none is named')
+    .option('--station <station>', 'only the forms of this station')
+    .option('--no-pdf', 'no PDF')
+    .option('--out <dir>', 'where to write', 'out/charts')
+    .action(async (models: string[], options: Options) => done(await charts(models, options, io)));
+}
+
+async function charts(names: readonly string[], options: Options, io: Io): Promise<number> {
+  const host = io.host(options.root);
+  const on = options.on ?? host.today();
+  const whole = busy(io, 'Checking', () => compileAll(host, on));
+  const models = pick(names, whole.models, io);
+  if (!models) return EXIT.usage;
+  const stopped = models.filter((model) => model.findings.some(isError)).map(({ id }) => id);
+  const printed = printChartForms(host, { ...whole, models }, on, options.station);
+  for (const finding of printed.findings) io.err(`${findingText(finding)}\n\n`);
+  if (stopped.length > 0) io.err(`Has errors, see platen check: ${stopped.join(', ')}.\n`);
+  const broken = stopped.length > 0 || printed.findings.some(({ severity }) => severity === 'error');
+  if (printed.sheets.length === 0) {
+    io.err('Nothing to chart: no check with limits there, or the plant gives no "capability" (models/plant/).\n');
+    return broken ? EXIT.errors : EXIT.usage;
+  }
+  const tree = new Map(printed.files);
+  const failed = options.pdf ? await addPaper(host, printed, tree, io) : undefined;
+  const published = failed === undefined ? host.publish(options.out, tree) : { failed };
+  if ('failed' in published) {
+    io.err(`${published.failed}\n`);
+    return EXIT.errors;
+  }
+  io.out(
+    `${counted(printed.sheets.length, 'file')} of chart forms${published.changed ? '' : ', unchanged'}: ${published.path}\n`,
+  );
+  return broken ? EXIT.errors : EXIT.good;
+}
