@@ -6,32 +6,9 @@ import type { Facts } from '../facts/facts.ts';
 import type { Subject } from '../facts/subject.ts';
 import { present, wanted } from '../facts/row.ts';
 import type { Length, Quantity } from '../units/quantity.ts';
-import type { Card, CardKey, Figure, Limits, Line, Name } from './card.ts';
+import type { Card, ChartLines, ChartSheet } from './card.ts';
 import { figureOf } from './figures.ts';
 import { say } from './station.ts';
-
-export interface ChartSheet {
-  readonly key: CardKey;
-  readonly model: Name;
-  readonly station: Name;
-  readonly handLine?: Line;
-  readonly what: Line;
-  /** What stands in the column `fact` of the readings. */
-  readonly fact: string;
-  readonly limits: Limits;
-  readonly gauge: Name | Line;
-  readonly often: Line;
-  /** Pieces in a sample. */
-  readonly size: number;
-  /** What came of the readings so far; none before the first. */
-  readonly found: readonly Line[];
-  /** Where known: the three lines of each chart. */
-  readonly means?: ChartLines;
-  readonly ranges?: ChartLines;
-}
-
-/** Lowest, middle and highest line, with where each lies in the unit of the gauge. */
-export type ChartLines = readonly { readonly at: number; readonly figure: Figure }[];
 
 /** The sheets of one card, in the order of its checks; none where the plant says nothing of samples. */
 export function chartSheets(card: Card, subject: Subject, facts: Facts): ChartSheet[] {

@@ -1,5 +1,5 @@
 /** Chart forms as pages and sheets for paper: lying across it, a sheet for each thing measured. */
-import type { ChartLines, ChartSheet } from '../cards/charts.ts';
+import type { ChartLines, ChartSheet } from '../cards/card.ts';
 import type { Finding } from '../findings/finding.ts';
 import { carriedCss, linkedCss } from './assets.ts';
 import { chartForm } from './drawing/chart-form.ts';
