@@ -21,7 +21,7 @@ import { hang, runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
 import type { Facts, Use } from './facts/facts.ts';
 import { makeFacts } from './facts/facts.ts';
-import { wanted } from './facts/row.ts';
+import { namesOf, wanted } from './facts/row.ts';
 import type { PlantSpec } from './facts/spec.generated.ts';
 import type { Subject } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
@@ -204,10 +204,12 @@ function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; rout
     const reading = facts.read(reader);
     return reading.ok ? reading.value : otherwise;
   };
+  // Stations that no body passes on its way come after those it does.
+  const withAside = (route: readonly string[]) => [...new Set([...route, ...namesOf(plant.stations)])];
   return {
     name: or((use) => use(wanted(plant.plant, 'plant.plant').name), 'Platen'),
     paper: or((use) => use(wanted(plant.plant, 'plant.plant').paper), 'A4'),
-    route: or((use) => wanted(plant.route, 'plant.route').map((station) => use(station)), []),
+    route: withAside(or((use) => wanted(plant.route, 'plant.route').map((station) => use(station)), [])),
   };
 }
 

@@ -12,8 +12,13 @@ import { figure, limits, valueOf } from './figures.ts';
 import type { Desk, RouteOf, Station, StationRow } from './station.ts';
 import { all } from './stations/all.generated.ts';
 
-/** The plant's route, less what this model has no need of. */
-export function stationsOf({ spec, plant }: Subject, facts: Facts): Station[] {
+/** The plant's route, less what this model has no need of; after it the stations that stand aside. */
+export function stationsOf(subject: Subject, facts: Facts): Station[] {
+  const rows = namesOf(subject.plant.stations);
+  return [...onRoute(subject, facts), ...all.filter(({ aside, id }) => aside && rows.includes(id))];
+}
+
+function onRoute({ spec, plant }: Subject, facts: Facts): Station[] {
   const route = readRoute(spec, facts);
   const order = facts.read((use) => wanted(plant.route, 'plant.route').map((station) => use(station)));
   return (order.ok ? order.value : []).flatMap((id) => all.filter((station) => station.id === id && station.on(route)));
@@ -83,6 +88,7 @@ export function deskAt(station: Station, subject: Subject, facts: Facts, use: Us
     has: facts.has,
     route: readRoute(spec, facts),
     station: station.id,
+    stations: onRoute(subject, facts).map(({ id }) => id),
     row: at,
     name,
     gauge,

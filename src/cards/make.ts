@@ -10,6 +10,7 @@ import type { Card, CardBody, Line, MadeCard, Name } from './card.ts';
 import { contentCode } from './code.ts';
 import type { Noted } from './desk.ts';
 import { blankRecord, deskAt, keyOf, stationsOf } from './desk.ts';
+import { reworkLines, reworkTable } from './reworks.ts';
 import type { Desk, Station } from './station.ts';
 import { say } from './station.ts';
 
@@ -72,6 +73,12 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
         }),
       ),
       ...body,
+      whenOut: [...body.whenOut, ...reworkLines(desk)],
+      tables: [
+        ...body.tables.filter(({ place }) => place !== 'form'),
+        ...reworkTable(desk),
+        ...body.tables.filter(({ place }) => place === 'form'),
+      ],
     };
   });
   if (reading.ok) return { card: reading.value, seen: seenOn(reading.value, record) };

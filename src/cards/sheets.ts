@@ -8,16 +8,18 @@ import type { Station } from './station.ts';
 import { say } from './station.ts';
 import { all } from './stations/all.generated.ts';
 
+interface Variant {
+  readonly subject: Subject;
+  readonly facts: Facts;
+}
+
 /** The sheet of each station: a row a model that passes it. */
-export function makeSheets(
-  plant: Subject['plant'],
-  variants: readonly { subject: Subject; facts: Facts }[],
-): StationSheet[] {
+export function makeSheets(plant: Subject['plant'], variants: readonly Variant[]): StationSheet[] {
   const ids = namesOf(plant.stations);
   return all
     .toSorted((a, b) => ids.indexOf(a.id) - ids.indexOf(b.id))
     .flatMap((station) => {
-      const rows = variants.flatMap(({ subject, facts }) => sheetRow(station, subject, facts));
+      const rows = variants.flatMap((variant) => sheetRow(station, variant, variants));
       const name = rows[0]?.station;
       return name === undefined
         ? []
@@ -31,14 +33,24 @@ export function makeSheets(
     });
 }
 
-function sheetRow(station: Station, subject: Subject, facts: Facts) {
+function sheetRow(station: Station, { subject, facts }: Variant, all: readonly Variant[]) {
   if (!stationsOf(subject, facts).includes(station)) return [];
+  const deskOf = (variant: Variant) =>
+    variant.facts.read((use) => deskAt(station, variant.subject, variant.facts, use, blankRecord()));
+  // One hand stands for its model: what is asked of others is the same for both.
+  const others = all.filter((other) => other.subject.hand === 'right' && other.subject.spec !== subject.spec);
   const reading = facts.read((use) => {
     const desk = deskAt(station, subject, facts, use, blankRecord());
     const row = {
       key: keyOf(station.id, subject, use),
       model: desk.name(subject.spec.title),
-      cells: station.sheet.cells(desk),
+      cells: station.sheet.cells(
+        desk,
+        others.flatMap((other) => {
+          const made = deskOf(other);
+          return made.ok ? [made.value] : [];
+        }),
+      ),
     };
     return { station: desk.name(desk.row.title), row };
   });

@@ -12,11 +12,13 @@ export interface Station {
   readonly id: string;
   /** Whether a body passes it: follows from pieces, halves and cap. */
   readonly on: (route: RouteOf) => boolean;
+  /** Off the route: no body passes it on its way. Its card is made where the plant has a row for it. */
+  readonly aside?: true;
   readonly card: (desk: Desk) => CardBody;
-  /** Columns of the station sheet and this model's cells in them. */
+  /** Columns of the station sheet and this model's cells in them; `others`: the desks of all other models there. */
   readonly sheet: {
     readonly columns: readonly string[];
-    readonly cells: (desk: Desk) => readonly Arg[];
+    readonly cells: (desk: Desk, others: readonly Desk[]) => readonly Arg[];
   };
 }
 
@@ -39,6 +41,8 @@ export interface Desk {
   readonly route: RouteOf;
   /** Id of the station. */
   readonly station: string;
+  /** Ids of the stations on its route. */
+  readonly stations: readonly string[];
   readonly row: StationRow;
   /** The machine at this station. */
   readonly machine: () => Name;

@@ -1,0 +1,97 @@
+/**
+ * The rack for what is out: which ways lead back from each station, who decides, what else a part may serve, and the tag that
+ * hangs on a piece until then. No body passes it on its way.
+ */
+import { boardOf } from '../../facts/parts.ts';
+import type { Part } from '../../facts/parts.ts';
+import { cautions, partName } from '../common.ts';
+import type { Arg, Table } from '../card.ts';
+import { allReworks } from '../reworks.ts';
+import type { Desk, Station } from '../station.ts';
+import { say } from '../station.ts';
+
+const station: Station = {
+  id: 'set-aside',
+  aside: true,
+  on: () => true,
+  card: (desk) => ({
+    keyNumbers: [],
+    steps: ['stop', 'tag', 'rack', 'decide', 'back', 'scrap'].map((step) =>
+      step === 'decide' || step === 'scrap'
+        ? say(`set-aside.step.${step}`, { who: desk.name(desk.row.decides) })
+        : say(`set-aside.step.${step}`),
+    ),
+    tools: [],
+    checks: [],
+    whenOut: [say('set-aside.out.untagged')],
+    cautions: cautions(desk, 'lifting'),
+    drawings: [],
+    tables: [...allReworks(desk), ...tag()],
+    signOff: [say('set-aside.sign.tag')],
+  }),
+  sheet: {
+    columns: ['set-aside.column.cap', 'set-aside.column.back'],
+    cells: (desk, others) => [serves(desk, ['cap'], others), serves(desk, ['back', 'slab'], others)],
+  },
+};
+export default station;
+
+/** Filled in where it is found, and by whoever decides. It stays on the piece. */
+function tag(): readonly Table[] {
+  const write = say('running.write-long');
+  const form = (title: string, ids: readonly string[]): Table => ({
+    place: 'form',
+    title: say(`set-aside.${title}`),
+    columns: [say('set-aside.column.what'), say('set-aside.column.written')],
+    rows: ids.map((id) => [say(`set-aside.tag.${id}`), write]),
+  });
+  return [
+    form('tag-found', ['order', 'piece', 'found-at', 'out', 'limit', 'reading', 'gauge', 'date']),
+    form('tag-decided', ['way', 'as-far', 'again', 'finish', 'decided', 'measured']),
+  ];
+}
+
+/** Models whose part can be made of this one, as sized: thinner, no larger, of the same wood. */
+function serves(desk: Desk, parts: readonly Part[], others: readonly Desk[]): Arg {
+  const part = parts.find((one) => desk.route.parts.includes(one));
+  if (!part) return say('common.none');
+  const own = sizeOf(desk, part);
+  const found = others.flatMap((other): Arg[] => {
+    const same = parts.find((one) => other.route.parts.includes(one));
+    const size = same && sizeOf(other, same);
+    if (!same || !size || !fits(size, own)) return [];
+    const limits = other.span(`thickness.part.${same}.sized`, 'thickness');
+    return [say('set-aside.serves', { model: other.name(other.subject.spec.title), part: partName(same), limits })];
+  });
+  return found.length === 0 ? say('set-aside.serves-none') : { kind: 'series', items: found };
+}
+
+interface Size {
+  readonly wood: string;
+  readonly pieces: number;
+  readonly lengthNm: number;
+  readonly widthNm: number;
+  readonly thickNm: number;
+  readonly model: string;
+}
+
+function sizeOf({ subject: { spec }, use }: Desk, part: Part): Size {
+  const { species, sawn } = boardOf(spec, part);
+  return {
+    wood: `${use(species)} ${sawn ? use(sawn) : ''}`,
+    pieces: use.fact(`blank.${part}.pieces`).value,
+    lengthNm: use.fact('blank.length').value,
+    widthNm: use.fact('blank.width').value,
+    thickNm: use.fact(`thickness.part.${part}.sized`).value,
+    model: use(spec.model),
+  };
+}
+
+/** A seam more or less shows; a piece that is thinner than wanted is no use. */
+const fits = (wanted: Size, own: Size): boolean =>
+  wanted.model !== own.model &&
+  wanted.wood === own.wood &&
+  wanted.pieces === own.pieces &&
+  wanted.lengthNm <= own.lengthNm &&
+  wanted.widthNm <= own.widthNm &&
+  wanted.thickNm < own.thickNm;

@@ -1,0 +1,88 @@
+/** What the plant still lets pass leaves enough wood: for the next cut, and under the floor of a cavity. */
+import { cutsOf } from '../../facts/cuts.ts';
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say } from '../say.ts';
+import { leastWanted } from '../thin.ts';
+
+const check: Check = {
+  id: 'rework-too-far',
+  stage: 'derived',
+  severity: 'error',
+  why: 'Somebody is told to go on with a piece that cannot come out right: it is found at the last station, or by whoever puts a screw through it.',
+  mend: 'Let less pass, or give the stages more to take off.',
+  example: {
+    file: 'models/plant/plant.yaml',
+    passes: 'out: thin, beyond: 0.02',
+    fails: 'out: thin, beyond: 0.40',
+  },
+  run: (bench) => namesOf(bench.subject.plant.reworks).flatMap((id) => [...thinner(bench, id), ...deeper(bench, id)]),
+};
+export default check;
+
+/** The floors that were worked out for a row, where the next cut would find too little. */
+function thinner({ subject, facts }: Bench, id: string): Fault[] {
+  const { at, beyond } = subject.plant.reworks![id]!;
+  return at.flatMap((station) =>
+    ['cap', 'back', 'slab', 'blank', 'faced', 'machined'].flatMap((thing): Fault[] => {
+      const name = `rework.${id}.${station.text}.${thing}` as const;
+      if (!beyond || !facts.has(`${name}.left-to-cut`)) return [];
+      const seen = look(facts, (use) => ({
+        left: use.fact(`${name}.left-to-cut`),
+        least: use.fact(`${name}.least-to-cut`),
+        beyond: use(beyond),
+      }));
+      if (!seen || seen.left.value >= seen.least.value) return [];
+      const { left, least, beyond: passed } = seen;
+      const spare = passed.value - (least.value - left.value);
+      return [
+        {
+          at: beyond.id,
+          what: `With a piece of ${station.text} (${thing}) ${say(passed, passed.value)} under its limit the next cut finds ${say(left, left.value)} at least, and it must take off ${say(least, least.value)}.`,
+          mend:
+            spare > 0
+              ? `Let ${say(passed, spare)} pass at most, or give the stages more to take off.`
+              : 'Let nothing pass there: take the station out of this row.',
+          against: [{ at: `${name}.left-to-cut`, text: `what goes into it` }],
+        },
+      ];
+    }),
+  );
+}
+
+const SETUP: Readonly<Record<string, string>> = {
+  chambering: 'glue-face',
+  'machining-back': 'back',
+  'machining-top': 'top',
+};
+
+/** A cavity that much too deep still has a floor. */
+function deeper(bench: Bench, id: string): Fault[] {
+  const { subject, facts } = bench;
+  const { spec } = subject;
+  const { at, beyond, out } = subject.plant.reworks![id]!;
+  const deep = look(facts, (use) => (use(out) === 'deep' && beyond ? use(beyond) : undefined));
+  if (!deep || !beyond) return [];
+  const setups = at.map((station) => SETUP[station.text]);
+  return cutsOf(spec).flatMap((cut): Fault[] => {
+    if (cut.kind !== 'cavity') return [];
+    const seen = look(facts, (use) => {
+      const setup = use(spec.cavities![cut.id]!.setup);
+      const side = setup === 'top' ? 'back' : 'top';
+      const left = setups.includes(setup) ? use.fact(`left.cavity.${cut.id}.${side}`) : undefined;
+      const least = leastWanted(bench, use, 'least-floor');
+      return left && least && { wood: left.wood, least };
+    });
+    const least = seen?.wood.low;
+    if (!seen || least === undefined || least - deep.value >= seen.least.value) return [];
+    return [
+      {
+        at: beyond.id,
+        what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would leave ${say(deep, least - deep.value)} of wood at worst; the line asks for ${say(deep, seen.least.value)}.`,
+        mend: `Let ${say(deep, Math.max(0, least - seen.least.value))} pass at most, or leave more wood under that floor.`,
+        against: [{ at: `left.cavity.${cut.id}.top`, text: 'what is left there' }],
+      },
+    ];
+  });
+}
