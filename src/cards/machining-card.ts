@@ -37,6 +37,7 @@ export interface OwnOfStation {
 export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): CardBody {
   const held = desk.use(setupOf(desk, setup).hold) === 'vacuum';
   const vacuum = held ? (['vacuum'] as const) : [];
+  const checks = [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)];
   return {
     keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup)].slice(0, MOST_KEY_NUMBERS),
     steps: [
@@ -46,7 +47,7 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
       ...(own.steps ?? []),
     ],
     tools: machiningTools(desk, setup),
-    checks: [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)],
+    checks,
     whenOut: ['deep', 'shallow', 'moved'].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
     drawings: [own.drawing, ...(own.drawings ?? []), ...zonePlan(desk, setup)],
@@ -57,7 +58,7 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
       ...screwTable(desk, setup),
       ...locationTable(desk, setup),
       ...holdTables(desk, setup),
-      ...setUpSheet(desk, setup),
+      ...setUpSheet(desk, setup, checks),
     ],
     signOff: [say('sign.program')],
   };

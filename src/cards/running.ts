@@ -4,7 +4,7 @@ import type { Cutter } from '../facts/cutter-row.ts';
 import type { MachineStep, SetupId } from '../facts/cutting-order.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { row, wanted } from '../facts/row.ts';
-import type { Arg, Line, Table } from './card.ts';
+import type { Arg, Check, Limits, Line, Table } from './card.ts';
 import { cutterName, fixtureName, leastVacuum, setupOf } from './machining.ts';
 import { stepTitle } from './step-title.ts';
 import type { Desk } from './station.ts';
@@ -129,7 +129,7 @@ function cuspTable(desk: Desk, setup: SetupId): readonly Table[] {
 }
 
 /** Filled in at every changeover: what must be so, and room for what is. */
-export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
+export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[]): readonly Table[] {
   const spec = setupOf(desk, setup);
   const write = say('running.write');
   const once = shown(desk, setup).filter(
@@ -154,7 +154,6 @@ export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
       : []),
     ['zero', say(`machining.step.zero-${desk.use(spec['z-zero'])}`)],
     ['dry-run', say('running.above', { height: desk.figure(machineNeed(desk, setup, 'dry-run'), { single: true }) })],
-    ['first-piece', say('running.all-checks')],
   ];
   return [
     {
@@ -175,7 +174,25 @@ export function setUpSheet(desk: Desk, setup: SetupId): readonly Table[] {
       columns: columns('set-by', 'checked-by', 'date', 'time-of-day', 'order'),
       rows: [[write, write, write, write, write]],
     },
+    {
+      place: 'form',
+      title: say('running.sheet-first-piece'),
+      columns: columns('check', 'limits', 'gauge', 'reading'),
+      rows: checks.map(({ what, limits, gauge }) => [
+        what,
+        limits ? inOneUnit(limits) : say('running.yes-no'),
+        gauge,
+        write,
+      ]),
+    },
   ];
+}
+
+/** As the gauge shows it: what is read here is written here. */
+function inOneUnit({ second: _second, acceptance, ...limits }: Limits): Limits {
+  if (!acceptance) return limits;
+  const { second: _other, ...accepted } = acceptance;
+  return { ...limits, acceptance: accepted };
 }
 
 function machineNeed(desk: Desk, setup: SetupId, key: 'load-time' | 'unload-time' | 'dry-run') {
