@@ -1980,6 +1980,56 @@ const holding: readonly ByHand[] = [
   },
 ];
 
+/** Ways back for what is out, that lead nowhere. */
+const savings: readonly ByHand[] = [
+  {
+    name: 'carr: planed parts let pass a third of a millimetre thin',
+    floor: 'The wide belt skips over the hollows of the planer; they show under the clear finish.',
+    model: 'carr',
+    file: 'plant/reworks',
+    find: 'out: thin,\n      beyond: 0.03,\n      then: [sizing]',
+    replace: 'out: thin,\n      beyond: 0.3,\n      then: [sizing]',
+    expected: ['reworks.planed-thin.beyond'],
+    several: 'Cap and back are each found.',
+  },
+  {
+    name: 'tarn: faced backs let pass in thousandths of an inch for millimetres',
+    floor: 'The carve leaves the bow of the press in the crown.',
+    model: 'tarn',
+    file: 'plant/reworks',
+    find: 'beyond: 0.03,\n      then: [machining-top]',
+    replace: 'beyond: 0.03 in,\n      then: [machining-top]',
+    expected: ['reworks.faced-thin.beyond'],
+  },
+  {
+    name: 'tarn: shims for floors two millimetres deep',
+    floor: 'Over the controls hardly two millimetres are left; the shim is glued to a skin.',
+    model: 'tarn',
+    file: 'plant/reworks',
+    find: 'beyond: 0.5',
+    replace: 'beyond: 2.0',
+    expected: ['reworks.floor-deep.beyond'],
+  },
+  {
+    name: 'holm: sent back through a station that is none',
+    floor: 'The traveller names a place nobody knows.',
+    model: 'holm',
+    file: 'plant/reworks',
+    find: 'then: [machining-top]',
+    replace: 'then: [machining-tops]',
+    expected: ['reworks.faced-thin.then'],
+  },
+  {
+    name: 'ness: readings believed from none on',
+    floor: 'One reading says how capable a station is.',
+    model: 'ness',
+    file: 'plant/plant',
+    find: 'readings: 25',
+    replace: 'readings: 0',
+    expected: ['plant.capability.readings'],
+  },
+];
+
 export const byHand: readonly ByHand[] = [
   ...holding,
   ...floors,
@@ -1990,6 +2040,7 @@ export const byHand: readonly ByHand[] = [
   ...surfaces,
   ...setting,
   ...plant,
+  ...savings,
 ];
 
 export interface Unnoticed {

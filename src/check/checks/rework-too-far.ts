@@ -36,6 +36,8 @@ function thinner({ subject, facts }: Bench, id: string): Fault[] {
       if (!seen || seen.left.value >= seen.least.value) return [];
       const { left, least, beyond: passed } = seen;
       const spare = passed.value - (least.value - left.value);
+      // Too little even for a piece that is in: the removal itself is found.
+      if (spare < 0) return [];
       return [
         {
           at: beyond.id,
@@ -75,12 +77,13 @@ function deeper(bench: Bench, id: string): Fault[] {
       return left && least && { wood: left.wood, least };
     });
     const least = seen?.wood.low;
-    if (!seen || least === undefined || least - deep.value >= seen.least.value) return [];
+    // Too thin as it is: the floor itself is found.
+    if (!seen || least === undefined || least < seen.least.value || least - deep.value >= seen.least.value) return [];
     return [
       {
         at: beyond.id,
         what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would leave ${say(deep, least - deep.value)} of wood at worst; the line asks for ${say(deep, seen.least.value)}.`,
-        mend: `Let ${say(deep, Math.max(0, least - seen.least.value))} pass at most, or leave more wood under that floor.`,
+        mend: `Let ${say(deep, least - seen.least.value)} pass at most, or leave more wood under that floor.`,
         against: [{ at: `left.cavity.${cut.id}.top`, text: 'what is left there' }],
       },
     ];
