@@ -1,17 +1,16 @@
 /** Wood left between what was cut: from a void to a face, to another void, to the side of the body. */
 import { nearestOnRegion, regionsApart } from '../apart.ts';
 import type { Point } from '../axes.ts';
+import { banded } from '../banded.ts';
 import { regionArea } from '../measure.ts';
-import { contains, regionContains } from '../nearness.ts';
 import { difference, intersection } from '../offset.ts';
 import type { Polygon, Region } from '../polygon.ts';
 import { forEachEdge } from '../polygon.ts';
-import { spanAt } from './column.ts';
 import { footprint } from './footprint.ts';
 import type { Lowest } from './lowest.ts';
 import { lowestOver } from './lowest.ts';
-import type { Solid, Void } from './solid.ts';
-import { backAt, pocketSpan, topAt } from './solid.ts';
+import type { Solid, Span, Void } from './solid.ts';
+import { backAt, pocketSpan, topAt, tubeSpans } from './solid.ts';
 
 export { FAR_MM, leftBetween } from './between.ts';
 export { boxOf, footprint } from './footprint.ts';
@@ -38,8 +37,11 @@ export function leftToFace(solid: Solid, cut: Void, face: 'top' | 'back', less: 
   const inside = intersection(footprint(cut), [solid.outline]);
   const region = less.length > 0 ? difference(inside, less) : inside;
   if (region.length === 0) return undefined;
+  // All over its region, on the very edge too, a pocket takes the same.
+  const spanAt: (x: number, y: number) => Span | undefined =
+    cut.kind === 'pocket' ? (_, y) => pocketSpan(cut, y) : tubeSpans(cut);
   const left = (x: number, y: number): number => {
-    const span = spanAt(cut, x, y) ?? (cut.kind === 'pocket' ? pocketSpan(cut, y) : undefined);
+    const span = spanAt(x, y);
     if (span === undefined) return Infinity;
     return face === 'top' ? topAt(solid, x, y) - span.high : span.low - backAt(solid, x, y);
   };
@@ -64,9 +66,10 @@ function asLeft(lowest: Lowest | undefined, through: Left['through'], sharedMm2:
 /** Least wood between a void and the side of the body; below zero by how far it comes out there. */
 export function leftToSide(outline: Polygon, cut: Void): Left {
   const region = footprint(cut);
+  const [body, taken] = [banded([outline]), banded(region)];
   const out = furthest([
-    ...cornersThat((x, y) => !contains(outline, x, y), region, [outline]),
-    ...cornersThat((x, y) => regionContains(region, x, y), [outline], region),
+    ...cornersThat((x, y) => !body.contains(x, y), region, [outline]),
+    ...cornersThat(taken.contains, [outline], region),
   ]);
   if (out) return { mm: 0 - out.distanceMm, xMm: out.x, yMm: out.y, through: 'wall', sharedMm2: 0, up: 0 };
   const { distanceMm, a } = regionsApart(region, [outline]);
