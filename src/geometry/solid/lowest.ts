@@ -97,7 +97,9 @@ function refine(
   for (let step = fromMm; step > toMm;) {
     let next = best;
     for (const way of WAYS) {
-      const [x, y] = inside(region, isIn, best.xMm + step * way.x, best.yMm + step * way.y);
+      let x = best.xMm + step * way.x;
+      let y = best.yMm + step * way.y;
+      if (!isIn(x, y)) ({ x, y } = nearestOnRegion(region, x, y).point);
       const value = f(x, y);
       if (value < next.value) next = { xMm: x, yMm: y, value };
     }
@@ -105,10 +107,4 @@ function refine(
     else best = next;
   }
   return best;
-}
-
-function inside(region: Region, isIn: Banded['contains'], x: number, y: number): readonly [x: number, y: number] {
-  if (isIn(x, y)) return [x, y];
-  const { point } = nearestOnRegion(region, x, y);
-  return [point.x, point.y];
 }
