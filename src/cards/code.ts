@@ -28,6 +28,8 @@ function codeOf(content: unknown): string {
 
 /** Keys sorted, the ids of facts left out: where a number came from is no part of what the card says. */
 function canonical(value: unknown): string {
+  // The lines of a drawing: what is written of each number alone is written of all at once.
+  if (Array.isArray(value) && value.every(Number.isFinite)) return JSON.stringify(value);
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
   if (typeof value === 'number' && Number.isFinite(value)) return String(value);
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);

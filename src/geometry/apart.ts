@@ -17,20 +17,23 @@ export interface Apart {
  * of a pair are apart upright; it must change little along an edge, as the nearest of each edge is looked for in plan.
  */
 export function polygonsApart(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number = () => 0): Apart {
-  const from = cornersTo(a, b, upMm);
-  const to = cornersTo(b, a, (p, q) => upMm(q, p));
-  return from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
+  const from = cornersTo(a, b, upMm, Infinity)!;
+  const to = cornersTo(b, a, (p, q) => upMm(q, p), from.distanceMm ** 2 * (1 + HAIR));
+  return !to || from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
 }
 
+/** Relative, and mm: for rounding. */
+const HAIR = 1e-9;
+
 /**
- * Plain loops, and a corner too far from all of the other polygon is passed over: of most pairs of cuts that is most. So is an
+ * The nearest pair that is less than so many mm² apart. Plain loops, and a corner too far from all of the other polygon is passed over: of most pairs of cuts that is most. So is an
  * edge out of reach at a glance, beyond what is the least so far by a hair for rounding.
  */
-function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number): Apart {
+function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number, withinMm2: number): Apart | undefined {
   const box = bounds(b)!;
   let best: Apart | undefined;
-  let least = Infinity;
-  let reach = Infinity;
+  let least = withinMm2;
+  let reach = reachOf(least);
   for (let i = 0; i < a.length; i += 2) {
     const x = a[i]!;
     const y = a[i + 1]!;
@@ -56,15 +59,14 @@ function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number)
       const away = across + upMm({ x, y }, other) ** 2;
       if (away >= least) continue;
       least = away;
-      reach = Math.sqrt(away) * (1 + HAIR) + HAIR;
+      reach = reachOf(least);
       best = { distanceMm: Math.sqrt(away), a: { x, y }, b: other };
     }
   }
-  return best!;
+  return best;
 }
 
-/** Relative, and mm. */
-const HAIR = 1e-9;
+const reachOf = (mm2: number): number => Math.sqrt(mm2) * (1 + HAIR) + HAIR;
 
 /** The nearest points of two regions that do not overlap; `upMm` as above. */
 export function regionsApart(a: Region, b: Region, upMm?: (a: Point, b: Point) => number): Apart {

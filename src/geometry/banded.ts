@@ -38,8 +38,9 @@ export function banded(region: Region): Banded {
   return {
     contains: (x, y) => {
       const band = bands[bandOf(y)];
+      if (band === undefined) return false;
       let inside = false;
-      for (let i = 0; band !== undefined && i < band.length; i += EDGE) {
+      for (let i = 0; i < band.length; i += EDGE) {
         if (isRightOf(band[i]!, band[i + 1]!, band[i + 2]!, band[i + 3]!, x, y)) inside = !inside;
       }
       return inside;

@@ -59,7 +59,7 @@ function shaped(solid: Solid, cellMm: number): Work {
   const bottom = faceField(solid.back, grid, share);
   const over = new Int16Array(share.length).fill(FACE);
   const under = new Int16Array(share.length).fill(FACE);
-  return { grid, share, top, bottom, over, under, stacks: Array.from({ length: share.length }) };
+  return { grid, share, top, bottom, over, under, stacks: Array<undefined>(share.length).fill(undefined) };
 }
 
 /** Of what is left, up to a height. */
