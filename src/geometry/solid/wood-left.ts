@@ -34,7 +34,7 @@ export interface Left {
  */
 export function leftToFace(solid: Solid, cut: Void, face: 'top' | 'back', less: Region = []): Left | undefined {
   if (cut.kind === 'pocket' && cut.opens === face) return undefined;
-  const inside = intersection(footprint(cut), [solid.outline]);
+  const inside = inBody(solid, cut);
   const region = less.length > 0 ? difference(inside, less) : inside;
   if (region.length === 0) return undefined;
   // All over its region, on the very edge too, a pocket takes the same.
@@ -47,6 +47,18 @@ export function leftToFace(solid: Solid, cut: Void, face: 'top' | 'back', less: 
   };
   return asLeft(lowestOver(region, left, axisOf(cut)), 'floor', Math.abs(regionArea(region)));
 }
+
+/** What of a void lies over the body in plan. */
+function inBody(solid: Solid, cut: Void): Region {
+  const own = plans.get(solid) ?? new WeakMap<Void, Region>();
+  plans.set(solid, own);
+  const region = own.get(cut) ?? intersection(footprint(cut), [solid.outline]);
+  own.set(cut, region);
+  return region;
+}
+
+/** Both faces of one body ask it of every cut, and none of them is written to. */
+const plans = new WeakMap<Solid, WeakMap<Void, Region>>();
 
 /** Places along a tube: one can be too narrow for a look on a grid to meet it. */
 function axisOf(cut: Void): readonly Point[] {
