@@ -6,11 +6,12 @@ import { regionArea } from '../measure.ts';
 import { difference, intersection } from '../offset.ts';
 import type { Polygon, Region } from '../polygon.ts';
 import { forEachEdge } from '../polygon.ts';
+import { spansOver } from './column.ts';
 import { footprint } from './footprint.ts';
 import type { Lowest } from './lowest.ts';
 import { lowestOver } from './lowest.ts';
-import type { Solid, Span, Void } from './solid.ts';
-import { backAt, pocketSpan, topAt, tubeSpans } from './solid.ts';
+import type { Solid, Void } from './solid.ts';
+import { backAt, topAt } from './solid.ts';
 
 export { FAR_MM, leftBetween } from './between.ts';
 export { boxOf, footprint } from './footprint.ts';
@@ -37,9 +38,7 @@ export function leftToFace(solid: Solid, cut: Void, face: 'top' | 'back', less: 
   const inside = inBody(solid, cut);
   const region = less.length > 0 ? difference(inside, less) : inside;
   if (region.length === 0) return undefined;
-  // All over its region, on the very edge too, a pocket takes the same.
-  const spanAt: (x: number, y: number) => Span | undefined =
-    cut.kind === 'pocket' ? (_, y) => pocketSpan(cut, y) : tubeSpans(cut);
+  const spanAt = spansOver(cut);
   const left = (x: number, y: number): number => {
     const span = spanAt(x, y);
     if (span === undefined) return Infinity;
