@@ -28,10 +28,15 @@ function codeOf(content: unknown): string {
 
 /** Keys sorted, the ids of facts left out: where a number came from is no part of what the card says. */
 function canonical(value: unknown): string {
+  // The lines of a drawing: what is written of each number alone is written of all at once.
+  if (Array.isArray(value) && value.every(Number.isFinite)) return JSON.stringify(value);
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  if (typeof value === 'number' && Number.isFinite(value)) return String(value);
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  const fields = Object.entries(value)
-    .filter(([key, field]) => key !== 'fact' && field !== undefined)
-    .toSorted(([a], [b]) => (a < b ? -1 : 1));
-  return `{${fields.map(([key, field]) => `${JSON.stringify(key)}:${canonical(field)}`).join(',')}}`;
+  const content = value as Readonly<Record<string, unknown>>;
+  const keys = Object.keys(content).filter((key) => key !== 'fact' && content[key] !== undefined);
+  return `{${keys
+    .toSorted()
+    .map((key) => `${JSON.stringify(key)}:${canonical(content[key])}`)
+    .join(',')}}`;
 }

@@ -25,11 +25,21 @@ export interface Cut {
   };
 }
 
-export const cutsOf = (spec: ModelSpec): readonly Cut[] => [
-  ...namesOf(spec.cavities).map((id) => cut('cavity', id, spec.cavities![id]!, spec.cavities![id]!.at)),
-  ...namesOf(spec.holes).map((id) => cut('hole', id, spec.holes![id]!, spec.holes![id]!.at)),
-  ...namesOf(spec.channels).map((id) => cut('channel', id, spec.channels![id]!, spec.channels![id]!.start)),
-];
+/** In the order of the spec. */
+export function cutsOf(spec: ModelSpec): readonly Cut[] {
+  const known = cutsBySpec.get(spec);
+  if (known) return known;
+  const cuts = [
+    ...namesOf(spec.cavities).map((id) => cut('cavity', id, spec.cavities![id]!, spec.cavities![id]!.at)),
+    ...namesOf(spec.holes).map((id) => cut('hole', id, spec.holes![id]!, spec.holes![id]!.at)),
+    ...namesOf(spec.channels).map((id) => cut('channel', id, spec.channels![id]!, spec.channels![id]!.start)),
+  ];
+  cutsBySpec.set(spec, cuts);
+  return cuts;
+}
+
+/** Asked for thousands of times while a model is checked, and a spec is never written to. */
+const cutsBySpec = new WeakMap<ModelSpec, readonly Cut[]>();
 
 const cut = (kind: CutKind, id: string, spec: Cut['spec'], at: Model.Point): Cut => ({ kind, id, place: at.x, spec });
 
@@ -51,12 +61,24 @@ export function meantToMeet(use: Use, a: Cut, b: Cut): boolean {
   return names(a, b) || names(b, a);
 }
 
-/** Every two cuts once, in the order of the spec, with the id of the fact that says what wood is left between them. */
-export function pairsOf(
-  spec: ModelSpec,
-): readonly { readonly a: Cut; readonly b: Cut; readonly left: `left.${string}` }[] {
+/** Two cuts, the earlier of the spec first, with the id of the fact that says what wood is left between them. */
+export interface Pair {
+  readonly a: Cut;
+  readonly b: Cut;
+  readonly left: `left.${string}`;
+}
+
+const pair = (a: Cut, b: Cut): Pair => ({ a, b, left: `left.${cutId(a)}.${cutId(b)}` });
+
+/** Every two cuts once, in the order of the spec. */
+export function pairsOf(spec: ModelSpec): readonly Pair[] {
   const cuts = cutsOf(spec);
-  return cuts.flatMap((a, i) =>
-    cuts.slice(i + 1).map((b) => ({ a, b, left: `left.${cutId(a)}.${cutId(b)}` as const })),
-  );
+  return cuts.flatMap((a, i) => cuts.slice(i + 1).map((b) => pair(a, b)));
+}
+
+/** Those of one cut, in the same order. */
+export function pairsWith(spec: ModelSpec, own: Cut): readonly Pair[] {
+  const cuts = cutsOf(spec);
+  const at = cuts.findIndex(({ kind, id }) => kind === own.kind && id === own.id);
+  return cuts.flatMap((other, i) => (i < at ? pair(other, own) : i > at ? pair(own, other) : []));
 }

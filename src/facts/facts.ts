@@ -124,8 +124,9 @@ export function makeFacts(derivations: readonly Derivation[]): Facts {
   }
 
   function user(record: Set<string>): Use {
-    const use = <T>(leaf: Leaf<T>): T => openLeaf(leaf, record);
-    return Object.assign(use, { fact: ((id: string) => askFact(id, record)) as Use['fact'] });
+    const use = (<T>(leaf: Leaf<T>): T => openLeaf(leaf, record)) as Use;
+    use.fact = ((id: string) => askFact(id, record)) as Use['fact'];
+    return use;
   }
 
   function read<T>(reader: (use: Use) => T): Reading<T> {

@@ -2,7 +2,14 @@
 import { Leaf, holeId } from './leaf.ts';
 
 export function leavesOf(tree: unknown): readonly Leaf<unknown>[] {
-  if (tree instanceof Leaf) return [tree as Leaf<unknown>];
-  if (typeof tree !== 'object' || tree === null || holeId(tree) !== undefined) return [];
-  return Object.values(tree).flatMap(leavesOf);
+  const leaves: Leaf<unknown>[] = [];
+  addLeaves(tree, leaves);
+  return leaves;
+}
+
+function addLeaves(tree: unknown, leaves: Leaf<unknown>[]): void {
+  if (tree instanceof Leaf) leaves.push(tree as Leaf<unknown>);
+  else if (typeof tree === 'object' && tree !== null && holeId(tree) === undefined) {
+    for (const part of Object.values(tree)) addLeaves(part, leaves);
+  }
 }

@@ -17,16 +17,23 @@ export interface Apart {
  * of a pair are apart upright; it must change little along an edge, as the nearest of each edge is looked for in plan.
  */
 export function polygonsApart(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number = () => 0): Apart {
-  const from = cornersTo(a, b, upMm);
-  const to = cornersTo(b, a, (p, q) => upMm(q, p));
-  return from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
+  const from = cornersTo(a, b, upMm, Infinity)!;
+  const to = cornersTo(b, a, (p, q) => upMm(q, p), from.distanceMm ** 2 * (1 + HAIR));
+  return !to || from.distanceMm <= to.distanceMm ? from : { distanceMm: to.distanceMm, a: to.b, b: to.a };
 }
 
-/** Plain loops, and a corner too far from all of the other polygon is passed over: of most pairs of cuts that is most. */
-function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number): Apart {
+/** Relative, and mm: for rounding. */
+const HAIR = 1e-9;
+
+/**
+ * The nearest pair that is less than so many mm² apart. Plain loops, and a corner too far from all of the other polygon is passed over: of most pairs of cuts that is most. So is an
+ * edge out of reach at a glance, beyond what is the least so far by a hair for rounding.
+ */
+function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number, withinMm2: number): Apart | undefined {
   const box = bounds(b)!;
   let best: Apart | undefined;
-  let least = Infinity;
+  let least = withinMm2;
+  let reach = reachOf(least);
   for (let i = 0; i < a.length; i += 2) {
     const x = a[i]!;
     const y = a[i + 1]!;
@@ -36,8 +43,12 @@ function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number)
     for (let j = 0, last = b.length - 2; j < b.length; last = j, j += 2) {
       const x0 = b[last]!;
       const y0 = b[last + 1]!;
-      const dx = b[j]! - x0;
-      const dy = b[j + 1]! - y0;
+      const x1 = b[j]!;
+      const y1 = b[j + 1]!;
+      if (x0 > x + reach ? x1 > x + reach : x0 < x - reach && x1 < x - reach) continue;
+      if (y0 > y + reach ? y1 > y + reach : y0 < y - reach && y1 < y - reach) continue;
+      const dx = x1 - x0;
+      const dy = y1 - y0;
       const squared = dx * dx + dy * dy;
       const t = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / squared));
       const ox = x0 + t * dx;
@@ -48,11 +59,14 @@ function cornersTo(a: Polygon, b: Polygon, upMm: (a: Point, b: Point) => number)
       const away = across + upMm({ x, y }, other) ** 2;
       if (away >= least) continue;
       least = away;
+      reach = reachOf(least);
       best = { distanceMm: Math.sqrt(away), a: { x, y }, b: other };
     }
   }
-  return best!;
+  return best;
 }
+
+const reachOf = (mm2: number): number => Math.sqrt(mm2) * (1 + HAIR) + HAIR;
 
 /** The nearest points of two regions that do not overlap; `upMm` as above. */
 export function regionsApart(a: Region, b: Region, upMm?: (a: Point, b: Point) => number): Apart {

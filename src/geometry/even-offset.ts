@@ -8,6 +8,7 @@
  */
 import { Clipper, ClipType, FillRule, type PathD, type PathsD } from '@countertype/clipper2-ts';
 import { SAME_POINT_MM } from './axes.ts';
+import { fromPaths } from './clipper-paths.ts';
 import { ARC_TOLERANCE_MM } from './offset.ts';
 import type { Polygon, Region } from './polygon.ts';
 
@@ -32,8 +33,7 @@ export function evenOffset(region: Region, distanceMm: number, arcToleranceMm = 
   const stepRad = evenStep(Math.abs(distanceMm), arcToleranceMm);
   const rings = region.map(edgesOf).filter((edges) => edges.length > 2);
   const raw: PathsD = rings.map((edges) => moved(edges, distanceMm, stepRad));
-  const kept = Clipper.booleanOpD(ClipType.Union, raw, [], FillRule.Positive, DECIMALS);
-  return kept.map((path) => Float64Array.from(path.flatMap(({ x, y }) => [x, y])));
+  return fromPaths(Clipper.booleanOpD(ClipType.Union, raw, [], FillRule.Positive, DECIMALS));
 }
 
 /** The widest even share of a turn whose chord keeps the tolerance, sagitta r · (1 − cos(step/2)); 4k steps a turn. */

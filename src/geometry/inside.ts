@@ -1,8 +1,8 @@
 /** How much room one region has inside another, all round. */
 import type { Point } from './axes.ts';
 import { nearestOnRegion, regionsApart } from './apart.ts';
+import { banded } from './banded.ts';
 import { bounds, regionArea } from './measure.ts';
-import { regionContains } from './nearness.ts';
 import { intersection, offset } from './offset.ts';
 import type { Region } from './polygon.ts';
 import { forEachEdge } from './polygon.ts';
@@ -22,12 +22,13 @@ const ROUNDING_MM = 0.001;
  * it reaches out: the furthest of its corners outside, or of the other's corners inside it. Both regions have a ring.
  */
 export function roomInside(inner: Region, outer: Region): Room {
+  const [within, around] = [banded(inner), banded(outer)];
   const out = [
     ...cornersOf(inner)
-      .filter(({ x, y }) => !regionContains(outer, x, y))
+      .filter(({ x, y }) => !around.contains(x, y))
       .map((corner) => nearestTo(outer, corner)),
     ...cornersOf(outer)
-      .filter(({ x, y }) => regionContains(inner, x, y))
+      .filter(({ x, y }) => within.contains(x, y))
       .map((corner) => ({ mm: nearestTo(inner, corner).mm, at: corner })),
   ];
   const furthest = out.reduce<Room>((far, one) => (one.mm > far.mm ? one : far), { mm: 0, at: { x: 0, y: 0 } });

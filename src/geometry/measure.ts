@@ -37,12 +37,12 @@ export interface Bounds {
 export function bounds(polygon: Polygon): Bounds | undefined {
   if (polygon.length === 0) return undefined;
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  forEachEdge(polygon, (x, y) => {
-    minX = Math.min(minX, x);
-    maxX = Math.max(maxX, x);
-    minY = Math.min(minY, y);
-    maxY = Math.max(maxY, y);
-  });
+  for (let i = 0; i < polygon.length; i += 2) {
+    minX = Math.min(minX, polygon[i]!);
+    maxX = Math.max(maxX, polygon[i]!);
+    minY = Math.min(minY, polygon[i + 1]!);
+    maxY = Math.max(maxY, polygon[i + 1]!);
+  }
   return { minX, minY, maxX, maxY };
 }
 

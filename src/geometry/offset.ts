@@ -2,7 +2,10 @@
  * Offsets and booleans of regions (outer rings counter-clockwise, holes clockwise), done by clipper2-ts on a grid of
  * 1e-6 mm: the library's default of two decimals moves an area by square millimetres.
  */
-import { Clipper, ClipType, EndType, FillRule, JoinType, type PathD, type PathsD } from '@countertype/clipper2-ts';
+import { Clipper, ClipType, EndType, FillRule, JoinType } from '@countertype/clipper2-ts';
+import { fromPaths, toPaths } from './clipper-paths.ts';
+import type { Bounds } from './measure.ts';
+import { bounds } from './measure.ts';
 import type { Polygon, Region } from './polygon.ts';
 
 const DECIMALS = 6;
@@ -45,21 +48,23 @@ export function difference(a: Region, b: Region): Polygon[] {
 
 /** What lies in both. */
 export function intersection(a: Region, b: Region): Polygon[] {
+  // Of most pairs that are asked about it is plain at a glance.
+  if (areBeside(a, b)) return [];
   return combine(ClipType.Intersection, a, b);
 }
 
+/** Every ring of one lies beside every ring of the other: their boxes are further apart than the grid moves a point. */
+function areBeside(a: Region, b: Region): boolean {
+  const others = b.flatMap((ring) => bounds(ring) ?? []);
+  return a
+    .flatMap((ring) => bounds(ring) ?? [])
+    .every((box) => others.every((other) => isLeftOrBelow(box, other) || isLeftOrBelow(other, box)));
+}
+
+const isLeftOrBelow = (a: Bounds, b: Bounds): boolean => b.minX - a.maxX > BESIDE_MM || b.minY - a.maxY > BESIDE_MM;
+
+const BESIDE_MM = 1e-3;
+
 function combine(how: ClipType, a: Region, b: Region): Polygon[] {
   return fromPaths(Clipper.booleanOpD(how, toPaths(a), toPaths(b), FillRule.NonZero, DECIMALS));
-}
-
-function toPaths(region: Region): PathsD {
-  return region.map((ring) => {
-    const path: PathD = [];
-    for (let i = 0; i < ring.length; i += 2) path.push({ x: ring[i]!, y: ring[i + 1]! });
-    return path;
-  });
-}
-
-function fromPaths(paths: PathsD): Polygon[] {
-  return paths.map((path) => Float64Array.from(path.flatMap(({ x, y }) => [x, y])));
 }

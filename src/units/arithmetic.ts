@@ -33,12 +33,17 @@ export const scale = <K extends Kind>(q: Quantity<K>, factor: number): Quantity<
 
 /** A quantity with these causes; its limits are their worst case. */
 export function withCauses<K extends Kind>(q: Quantity<K>, causes: readonly Cause[]): Quantity<K> {
-  const { low: _low, high: _high, causes: _causes, ...rest } = q;
+  const rest = 'low' in q || 'high' in q || 'causes' in q ? withoutLimits(q) : q;
   if (causes.length === 0) return rest;
   const spread = worstCase(causes);
   // A share of a length, times a deviation, may end a hair beside the whole nanometre it is.
   const whole = q.kind === 'length' ? Math.round : (x: number) => x;
   return { ...rest, low: whole(q.value + spread.minus), high: whole(q.value + spread.plus), causes };
+}
+
+function withoutLimits<K extends Kind>(q: Quantity<K>): Quantity<K> {
+  const { low: _low, high: _high, causes: _causes, ...rest } = q;
+  return rest;
 }
 
 /** Without its limits: the nominal alone. */
@@ -48,7 +53,8 @@ export const nominal = <K extends Kind>(q: Quantity<K>): Quantity<K> => withCaus
 export function worstCase(causes: readonly Cause[]): { minus: number; plus: number } {
   let minus = 0;
   let plus = 0;
-  for (const { sensitivity, ...cause } of causes) {
+  for (const cause of causes) {
+    const { sensitivity } = cause;
     minus += sensitivity * (sensitivity > 0 ? cause.minus : cause.plus);
     plus += sensitivity * (sensitivity > 0 ? cause.plus : cause.minus);
   }

@@ -5,7 +5,8 @@ import type { Hollow } from '../../src/derive/zones.ts';
 import { leaksOf, openedBy, zonePlace } from '../../src/derive/zones.ts';
 import type { Facts } from '../../src/facts/facts.ts';
 import { memoryHost } from '../../src/host/memory.ts';
-import { contains, edgeIsNearer } from '../../src/geometry/nearness.ts';
+import { banded } from '../../src/geometry/banded.ts';
+import { contains } from '../../src/geometry/nearness.ts';
 import { bounds, regionArea } from '../../src/geometry/measure.ts';
 import { intersection } from '../../src/geometry/offset.ts';
 import type { Polygon } from '../../src/geometry/polygon.ts';
@@ -186,6 +187,7 @@ describe('against a slow count', () => {
     for (let i = 0; i < 60; i++) {
       const inside = rectangle();
       const gasketMm = between(4, 9);
+      const edge = banded([inside]);
       const made = shapePolygon(
         { kind: 'circle', diameterMm: between(6, 40) },
         { xMm: between(-120, 120), yMm: between(-180, 200) },
@@ -196,7 +198,7 @@ describe('against a slow count', () => {
       const { minX, maxX, minY, maxY } = bounds(inside)!;
       for (let x = minX - 10; x < maxX + 10; x += 0.7)
         for (let y = minY - 10; y < maxY + 10; y += 0.7) {
-          if (contains(inside, x, y) || !edgeIsNearer(inside, x, y, gasketMm)) continue;
+          if (contains(inside, x, y) || !edge.edgeIsNearer(x, y, gasketMm)) continue;
           if (!contains(outline, x, y)) off++;
           if (contains(mouth, x, y)) over++;
         }

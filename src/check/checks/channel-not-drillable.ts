@@ -6,6 +6,8 @@ import { cutId, cutsOf, isNamed } from '../../facts/cuts.ts';
 import type { Cut } from '../../facts/cuts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Model } from '../../facts/spec.generated.ts';
+import type { Banded } from '../../geometry/banded.ts';
+import { banded } from '../../geometry/banded.ts';
 import { contains } from '../../geometry/nearness.ts';
 import type { Polygon, Region } from '../../geometry/polygon.ts';
 import { intersection, union } from '../../geometry/offset.ts';
@@ -72,7 +74,7 @@ function blockedAt(tube: Tube, outline: Polygon, cuts: readonly Pocket[], topMm:
   const [dx, dy, dz] = [from.xMm - to.xMm, from.yMm - to.yMm, from.zMm - to.zMm];
   const length = Math.hypot(dx, dy, dz);
   // Along the way the same cuts lie open over long stretches.
-  const airs = new Map<string, Region>();
+  const airs = new Map<string, Air>();
   for (let way = 0; ; way += STEP_MM) {
     const x = from.xMm + (way * dx) / length;
     const y = from.yMm + (way * dy) / length;
@@ -81,16 +83,23 @@ function blockedAt(tube: Tube, outline: Polygon, cuts: readonly Pocket[], topMm:
     if (!contains(outline, x, y) || z >= topMm + radiusMm || z <= -radiusMm) return undefined;
     const open = cuts.flatMap((cut, index) => (isOpenAt(cut, y, z, radiusMm) ? [index] : []));
     const key = open.join(' ');
-    const air =
-      airs.get(key) ??
-      union(
-        open.flatMap((index) => cuts[index]!.region),
-        [],
-      );
+    const air = airs.get(key) ?? airOf(open.flatMap((index) => cuts[index]!.region));
     airs.set(key, air);
+    if (air.near.contains(x, y) && !air.near.edgeIsNearer(x, y, radiusMm)) continue;
     const disc = shapePolygon({ kind: 'circle', radiusMm }, { xMm: x, yMm: y }, 0.1);
-    if (disc.ok && !liesInside(intersection([disc.polygon], [outline]), air)) return { x, y };
+    if (disc.ok && !liesInside(intersection([disc.polygon], [outline]), air.region)) return { x, y };
   }
+}
+
+/** What lies open at a place of the way: most of them are in the midst of it. */
+interface Air {
+  readonly region: Region;
+  readonly near: Banded;
+}
+
+function airOf(open: Region): Air {
+  const region = union(open, []);
+  return { region, near: banded(region) };
 }
 
 /** Whether a pocket is empty from below the drill to above it, as far as it lies in the body. */

@@ -5,8 +5,8 @@
  */
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
-import type { Cut, CutId } from '../../facts/cuts.ts';
-import { cutId, meantToMeet, pairsOf } from '../../facts/cuts.ts';
+import type { Cut, CutId, Pair } from '../../facts/cuts.ts';
+import { cutId, isCavity, meantToMeet, pairsOf } from '../../facts/cuts.ts';
 import type { SetupId } from '../../facts/cutting-order.ts';
 import { cutsInOrder, setupOrder } from '../../facts/cutting-order.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -66,12 +66,13 @@ function operations(subject: Subject, use: Use): readonly Operation[] {
       ...cutsInOrder(spec, use, setup).map((cut) => ({ what: cutId(cut), setup, cut })),
     ]);
   const taken = volumesOf(subject, use);
+  const pairs = pairsOf(spec).filter(({ a, b }) => isCavity(a) && isCavity(b));
   let leftMm3 = taken.blank;
   return steps.map(({ what, setup }, i) => {
     const removed = taken.by(what);
     leftMm3 -= removed;
     const done = steps.slice(0, i + 1);
-    const thinnest = thinnestThen(subject, use, done);
+    const thinnest = thinnestThen(subject, use, done, pairs);
     return { what, setup, removed: volume(removed), left: volume(leftMm3), thinnest };
   });
 }
@@ -92,17 +93,23 @@ function volumesOf(subject: Subject, use: Use) {
   return { blank, by };
 }
 
-function thinnestThen(subject: Subject, use: Use, done: readonly Step[]): Operation['thinnest'] {
+function thinnestThen(
+  subject: Subject,
+  use: Use,
+  done: readonly Step[],
+  pairs: readonly Pair[],
+): Operation['thinnest'] {
   const has = (what: Step['what']) => done.some((step) => step.what === what);
-  const cuts = done.flatMap(({ cut }) => (cut?.kind === 'cavity' ? [cut] : []));
+  const cuts = done.flatMap(({ cut }) => (cut && isCavity(cut) ? [cut] : []));
   const floors = cuts.flatMap((cut) =>
     (['top', 'back'] as const).flatMap((face) => {
       const wood = toFaceThen(subject, use, cut, { face, carved: has('carve'), faced: has('face') });
       return wood ? [{ cut: cutId(cut), wood }] : [];
     }),
   );
-  const between = pairsOf(subject.spec).flatMap(({ a, b, left }) => {
-    if (![a, b].every((cut) => cuts.some((one) => cutId(one) === cutId(cut))) || meantToMeet(use, a, b)) return [];
+  const there = new Set(cuts.map(cutId));
+  const between = pairs.flatMap(({ a, b, left }) => {
+    if (!there.has(cutId(a)) || !there.has(cutId(b)) || meantToMeet(use, a, b)) return [];
     const found = use.fact(left);
     return found?.left.through === 'floor' && found.left.mm > -Infinity ? [{ cut: cutId(b), wood: found.wood }] : [];
   });

@@ -5,9 +5,10 @@ import { hole } from '../../facts/leaf.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Point } from '../../geometry/axes.ts';
+import { banded } from '../../geometry/banded.ts';
 import { evenOffset } from '../../geometry/even-offset.ts';
 import { signedArea } from '../../geometry/measure.ts';
-import { contains, edgeIsNearer, regionContains } from '../../geometry/nearness.ts';
+import { contains } from '../../geometry/nearness.ts';
 import { spreadAlong } from '../../geometry/spread-along.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
@@ -166,9 +167,10 @@ function byRule(subject: Subject, use: Use): readonly Point[] {
   const zone = use.fact(`tacks.zone.${kind}`);
   // Of a tack as far off its mark as it may stand, all of it.
   const keepMm = toMm(band.diameter) / 2 + toMm(band.offMark) - ROUNDING_MM;
+  const open = banded(zone);
   const isFree = (x: number, y: number): boolean => {
     const [px, py] = [tenth(x), tenth(y)];
-    return regionContains(zone, px, py) && !zone.some((ring) => edgeIsNearer(ring, px, py, keepMm));
+    return open.contains(px, py) && !open.edgeIsNearer(px, py, keepMm);
   };
   const outMm = (toMm(use.fact(`tacks.from.${kind}`)) + toMm(use.fact(`tacks.to.${kind}`))) / 2 - toMm(band.trim);
   const rings = evenOffset([use.fact('saw.trim.line')], outMm);

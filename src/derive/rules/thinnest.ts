@@ -5,7 +5,7 @@ import type { Subject } from '../../facts/subject.ts';
 import { nominal } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Cut, CutId, CutKind } from '../../facts/cuts.ts';
-import { cutId, cutsOf, meantToMeet, pairsOf } from '../../facts/cuts.ts';
+import { cutId, cutsOf, meantToMeet, pairsWith } from '../../facts/cuts.ts';
 import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -106,11 +106,11 @@ const atWorst = (left: Length | undefined): Length | undefined =>
 function thinnestOf({ spec }: Subject, use: Use, cut: Cut): Wood | undefined {
   const own = cutId(cut);
   const faces = (['top', 'back'] as const).map((face) => use.fact(`left.${own}.${face}`));
-  const others = pairsOf(spec)
-    .filter(({ a, b }) => (cutId(a) === own || cutId(b) === own) && !meantToMeet(use, a, b))
+  const others = pairsWith(spec, cut)
+    .filter(({ a, b }) => !meantToMeet(use, a, b))
     .map(({ a, b, left }) => {
       const wood = use.fact(left);
-      return wood && { ...wood, against: cutId(cutId(a) === own ? b : a) };
+      return wood && { ...wood, against: cutId(a === cut ? b : a) };
     });
   return least([...faces, ...others].filter((wood) => wood !== undefined).filter(isUpright));
 }

@@ -8,7 +8,7 @@ import { leftBetween, leftToFace, leftToSide } from '../../geometry/solid/wood-l
 import { mergedCauses, scaledCauses, withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
 import type { Cut } from '../../facts/cuts.ts';
-import { cutId, cutsOf, meantToMeet, pairsOf } from '../../facts/cuts.ts';
+import { cutId, cutsOf, meantToMeet, pairsOf, pairsWith } from '../../facts/cuts.ts';
 import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -82,10 +82,10 @@ function toFace(subject: Subject, use: Use, cut: Cut, face: 'top' | 'back'): Woo
 
 /** What a cut is meant to run into and opens to the face: no wood is to be left there. */
 function openings({ spec }: Subject, use: Use, cut: Cut, face: 'top' | 'back') {
-  return pairsOf(spec)
-    .filter(({ a, b }) => (cutId(a) === cutId(cut) || cutId(b) === cutId(cut)) && meantToMeet(use, a, b))
+  return pairsWith(spec, cut)
+    .filter(({ a, b }) => meantToMeet(use, a, b))
     .flatMap(({ a, b }) => {
-      const other = cutId(a) === cutId(cut) ? b : a;
+      const other = a === cut ? b : a;
       const own = use.fact(`${cutId(other)}.void`);
       return own.kind === 'pocket' && own.opens === face ? [{ cut: other, region: own.region }] : [];
     });

@@ -4,12 +4,11 @@
  */
 import type { Region } from '../polygon.ts';
 import type { Field } from './field.ts';
+import type { Grid } from './grid.ts';
 
 /** All cells of the body with less than that over them, as rings to be filled by the even-odd rule. mm. */
 export function thinnerThan({ grid, least }: Field, mm: number): Region {
-  const inside = (col: number, row: number): boolean =>
-    col >= 0 && col < grid.cols && row >= 0 && row < grid.rows && least[row * grid.cols + col]! < mm;
-  return ringsOf(sidesOf(inside, grid.cols, grid.rows), grid.cols + 1).map((ring) =>
+  return ringsOf(sidesOf(least, mm, grid), grid.cols + 1).map((ring) =>
     Float64Array.from(
       straightened(ring).flatMap(([i, j]) => [(grid.i0 + i) * grid.cellMm, (grid.j0 + j) * grid.cellMm]),
     ),
@@ -19,7 +18,7 @@ export function thinnerThan({ grid, least }: Field, mm: number): Region {
 type Corner = readonly [i: number, j: number];
 
 /** Sides of cells between in and out, each from one corner to the next, what is in on the left. By where they start. */
-function sidesOf(inside: (col: number, row: number) => boolean, cols: number, rows: number): Map<number, number[]> {
+function sidesOf(least: Float64Array, mm: number, { cols, rows }: Grid): Map<number, number[]> {
   const sides = new Map<number, number[]>();
   const key = (i: number, j: number): number => j * (cols + 1) + i;
   const add = (i0: number, j0: number, i1: number, j1: number): void => {
@@ -28,13 +27,14 @@ function sidesOf(inside: (col: number, row: number) => boolean, cols: number, ro
     if (there) there.push(key(i1, j1));
     else sides.set(from, [key(i1, j1)]);
   };
-  for (let row = 0; row < rows; row++) {
-    for (let col = 0; col < cols; col++) {
-      if (!inside(col, row)) continue;
-      if (!inside(col, row - 1)) add(col, row, col + 1, row);
-      if (!inside(col + 1, row)) add(col + 1, row, col + 1, row + 1);
-      if (!inside(col, row + 1)) add(col + 1, row + 1, col, row + 1);
-      if (!inside(col - 1, row)) add(col, row + 1, col, row);
+  for (let row = 0, cell = 0; row < rows; row++) {
+    for (let col = 0; col < cols; col++, cell++) {
+      // NaN, of a cell outside the outline, is not less.
+      if (!(least[cell]! < mm)) continue;
+      if (row === 0 || !(least[cell - cols]! < mm)) add(col, row, col + 1, row);
+      if (col === cols - 1 || !(least[cell + 1]! < mm)) add(col + 1, row, col + 1, row + 1);
+      if (row === rows - 1 || !(least[cell + cols]! < mm)) add(col + 1, row + 1, col, row + 1);
+      if (col === 0 || !(least[cell - 1]! < mm)) add(col, row + 1, col, row);
     }
   }
   return sides;

@@ -1,8 +1,9 @@
 /** Wood left between two voids: upright where they overlap in plan, else across the wall between them. */
 import { boxesApart, nearestOnRegion, regionsApart } from '../apart.ts';
 import type { Point } from '../axes.ts';
-import { regionArea } from '../measure.ts';
-import { regionContains } from '../nearness.ts';
+import { banded } from '../banded.ts';
+import type { Banded } from '../banded.ts';
+import { bounds, regionArea } from '../measure.ts';
 import { intersection } from '../offset.ts';
 import { footprint } from './footprint.ts';
 import type { Pocket, Span, Tube, Void } from './solid.ts';
@@ -14,7 +15,8 @@ export const FAR_MM = 40;
 
 /** Least wood between two voids; undefined where they are far apart. */
 export function leftBetween(a: Void, b: Void): Left | undefined {
-  const gaps = footprint(a).flatMap((ring) => footprint(b).map((other) => boxesApart(ring, other)));
+  const other = footprint(b);
+  const gaps = footprint(a).flatMap((ring) => other.map((one) => boxesApart(ring, one)));
   if (Math.min(...gaps) > FAR_MM) return undefined;
   if (a.kind === 'pocket') return b.kind === 'pocket' ? betweenPockets(a, b) : betweenTubeAnd(a, b);
   if (b.kind === 'pocket') return betweenTubeAnd(b, a);
@@ -24,8 +26,19 @@ export function leftBetween(a: Void, b: Void): Left | undefined {
   });
 }
 
-const betweenTubeAnd = (pocket: Pocket, tube: Tube): Left =>
-  alongTube(tube, (x, y, z) => awayFromPocket(pocket, x, y, z));
+function betweenTubeAnd(pocket: Pocket, tube: Tube): Left {
+  const { contains } = banded(pocket.region);
+  const boxes = pocket.region.map((ring) => bounds(ring)!);
+  // Within a box it may be the pocket itself: that goes below nothing.
+  const leastMm = (x: number, y: number): number => {
+    const gaps = boxes.map((box) => Math.hypot(beyond(x, box.minX, box.maxX), beyond(y, box.minY, box.maxY)));
+    return gaps.includes(0) ? -Infinity : Math.min(...gaps);
+  };
+  return alongTube(tube, (x, y, z) => awayFromPocket(pocket, contains, x, y, z), leastMm);
+}
+
+/** How far a number lies outside of two. */
+const beyond = (x: number, min: number, max: number): number => Math.max(0, min - x, x - max);
 
 function betweenPockets(a: Pocket, b: Pocket): Left {
   const shared = intersection(a.region, b.region);
@@ -58,20 +71,34 @@ const spansApart = (a: Span, b: Span): number => Math.max(b.low - a.high, a.low 
 /** Steps along a tube, mm, and how near to the place of the least it goes. */
 const STEP_MM = 0.25;
 const FINE_MM = 0.0005;
+/** For rounding. */
+const HAIR_MM = 1e-6;
 
-/** The least along the axis, less the radius; round ends, so at the ends it may say up to a radius too little. */
-function alongTube({ from, to, radiusMm }: Tube, away: (x: number, y: number, z: number) => Away): Left {
+/**
+ * The least along the axis, less the radius; round ends, so at the ends it may say up to a radius too little. `leastMm`: no
+ * more than what is away from (x, y) at any height, and quicker to know.
+ */
+function alongTube(
+  { from, to, radiusMm }: Tube,
+  away: (x: number, y: number, z: number) => Away,
+  leastMm: (x: number, y: number) => number = () => -Infinity,
+): Left {
   const lengthMm = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm, to.zMm - from.zMm);
+  const placeAt = (t: number): readonly [x: number, y: number] => [
+    from.xMm + t * (to.xMm - from.xMm),
+    from.yMm + t * (to.yMm - from.yMm),
+  ];
   const at = (t: number) => {
-    const xMm = from.xMm + t * (to.xMm - from.xMm);
-    const yMm = from.yMm + t * (to.yMm - from.yMm);
+    const [xMm, yMm] = placeAt(t);
     const { mm, up } = away(xMm, yMm, from.zMm + t * (to.zMm - from.zMm));
     return { t, xMm, yMm, mm: mm - radiusMm, up };
   };
   const steps = Math.max(1, Math.ceil(lengthMm / STEP_MM));
   let best = at(0);
   const lower = (t: number): boolean => {
-    const next = at(Math.min(1, Math.max(0, t)));
+    const onTube = Math.min(1, Math.max(0, t));
+    if (leastMm(...placeAt(onTube)) - radiusMm > best.mm + HAIR_MM) return false;
+    const next = at(onTube);
     if (next.mm >= best.mm) return false;
     best = next;
     return true;
@@ -96,12 +123,12 @@ function away(across: number, up: number): Away {
 }
 
 /** From a point to the nearest of a pocket; below zero inside it, by how far it is from leaving upright. */
-function awayFromPocket(pocket: Pocket, x: number, y: number, z: number): Away {
+function awayFromPocket(pocket: Pocket, contains: Banded['contains'], x: number, y: number, z: number): Away {
   const upAt = (at: number): number => {
     const { low, high } = pocketSpan(pocket, at);
     return Math.max(low - z, z - high);
   };
-  if (regionContains(pocket.region, x, y)) return { mm: upAt(y), up: 1 };
+  if (contains(x, y)) return { mm: upAt(y), up: 1 };
   const { distanceMm, point } = nearestOnRegion(pocket.region, x, y);
   return away(distanceMm, Math.max(0, upAt(point.y)));
 }

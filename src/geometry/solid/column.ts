@@ -1,7 +1,7 @@
 /** What is met going up through a body at one point: layers of wood between what was cut. Exact; `field.ts` is the fast way. */
 import { contains, regionContains } from '../nearness.ts';
 import type { Solid, Span, Void } from './solid.ts';
-import { backAt, pocketSpan, topAt, tubeSpan } from './solid.ts';
+import { backAt, pocketSpan, topAt, tubeSpan, tubeSpans } from './solid.ts';
 
 /** Wood between two surfaces at a point. */
 export interface Layer {
@@ -36,3 +36,7 @@ export function spanAt(cut: Void, x: number, y: number): Span | undefined {
   if (cut.kind === 'tube') return tubeSpan(cut, x, y);
   return regionContains(cut.region, x, y) ? pocketSpan(cut, y) : undefined;
 }
+
+/** What it takes at many points of its footprint: all over its region, on the very edge too, a pocket goes as deep. */
+export const spansOver = (cut: Void): ((x: number, y: number) => Span | undefined) =>
+  cut.kind === 'pocket' ? (_, y) => pocketSpan(cut, y) : tubeSpans(cut);

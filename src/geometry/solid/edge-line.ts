@@ -1,6 +1,7 @@
 /**
  * A line on the plan that heights are counted from: the outline, or a stretch of it. Its distance at a point is exact; each
- * small square of the plan that is asked about keeps the few pieces that can be the nearest to a point in it.
+ * small square of the plan that is asked about keeps how near the line comes to it at the least, and the few pieces that can be
+ * the nearest to a point in it.
  */
 
 /** Side of such a square, mm. */
@@ -10,26 +11,28 @@ export interface EdgeLine {
   /** x0, y0, x1, y1, … in mm. */
   readonly points: Float64Array;
   readonly closed: boolean;
-  /** mm from the point to the line, never negative. */
-  readonly at: (x: number, y: number) => number;
+  /** mm from the point to the line, never negative. Beyond `reachMm`, any number above that: most of a face lies beyond. */
+  readonly at: (x: number, y: number, reachMm?: number) => number;
 }
 
 /** At least one point; one that repeats the point before it is dropped. */
 export function edgeLine(line: Float64Array, closed: boolean): EdgeLine {
   const points = withoutRepeats(line, closed);
   const pieces = piecesOf(points, closed);
-  const squares = new Map<number, Float64Array>();
+  const squares = new Map<number, Square>();
   return {
     points,
     closed,
-    at: (x, y) => {
+    at: (x, y, reachMm = Infinity) => {
       const [col, row] = [Math.floor(x / SQUARE_MM), Math.floor(y / SQUARE_MM)];
       const key = col * 65_536 + row;
-      let near = squares.get(key);
-      if (near === undefined) {
-        near = nearest(pieces, (col + 0.5) * SQUARE_MM, (row + 0.5) * SQUARE_MM);
-        squares.set(key, near);
+      let square = squares.get(key);
+      if (square === undefined) {
+        square = squareAbout(pieces, (col + 0.5) * SQUARE_MM, (row + 0.5) * SQUARE_MM);
+        squares.set(key, square);
       }
+      if (square.clearMm > reachMm) return square.clearMm;
+      const near = square.near();
       let least = Infinity;
       for (let i = 0; i < near.length; i += PIECE) least = Math.min(least, squaredTo(near, i, x, y));
       return Math.sqrt(least);
@@ -63,24 +66,35 @@ function piecesOf(line: Float64Array, closed: boolean): Float64Array {
   return pieces;
 }
 
-/** Pieces that can be the nearest to some point of the square about (x, y): all within its diagonal of the nearest. */
-function nearest(pieces: Float64Array, x: number, y: number): Float64Array {
-  const count = pieces.length / PIECE;
-  const away = new Float64Array(count);
-  let least = Infinity;
-  for (let i = 0; i < count; i++) {
-    away[i] = squaredTo(pieces, i * PIECE, x, y);
-    if (away[i]! < least) least = away[i]!;
+interface Square {
+  /** No point in it is nearer to the line, mm. */
+  readonly clearMm: number;
+  /** Pieces that can be the nearest to some point of it: all within its diagonal of the nearest. */
+  readonly near: () => Float64Array;
+}
+
+/** A hair, for rounding. */
+const HAIR = 1e-9;
+
+function squareAbout(pieces: Float64Array, x: number, y: number): Square {
+  let squared = Infinity;
+  for (let i = 0; i < pieces.length; i += PIECE) squared = Math.min(squared, squaredTo(pieces, i, x, y));
+  const leastMm = Math.sqrt(squared);
+  let near: Float64Array | undefined;
+  return {
+    clearMm: leastMm * (1 - HAIR) - Math.SQRT1_2 * SQUARE_MM * (1 + HAIR),
+    near: () => (near ??= within(pieces, x, y, ((leastMm + Math.SQRT2 * SQUARE_MM) * (1 + HAIR)) ** 2)),
+  };
+}
+
+/** Pieces no further from a point than the root of `squared`. */
+function within(pieces: Float64Array, x: number, y: number, squared: number): Float64Array {
+  const kept: number[] = [];
+  for (let i = 0; i < pieces.length; i += PIECE) {
+    if (squaredTo(pieces, i, x, y) > squared) continue;
+    for (let k = i; k < i + PIECE; k++) kept.push(pieces[k]!);
   }
-  // A hair more, for rounding.
-  const limit = ((Math.sqrt(least) + Math.SQRT2 * SQUARE_MM) * (1 + 1e-9)) ** 2;
-  const kept = new Float64Array(pieces.length);
-  let end = 0;
-  for (let i = 0; i < count; i++) {
-    if (away[i]! > limit) continue;
-    for (let k = 0; k < PIECE; k++) kept[end++] = pieces[i * PIECE + k]!;
-  }
-  return kept.slice(0, end);
+  return Float64Array.from(kept);
 }
 
 /** mm² from a point to the piece that starts at `at`: to its nearest end, or square to it. */

@@ -6,7 +6,7 @@ import type { Contour } from './contour.ts';
 import { contourDepth } from './contour.ts';
 import type { EdgeLine } from './edge-line.ts';
 import type { Height, Profile } from './profile.ts';
-import { profileAt } from './profile.ts';
+import { furthestOf, profileAt } from './profile.ts';
 
 export interface Face {
   /** How far the low height (the land) lies below the high one, mm; 0 of a flat face. */
@@ -24,13 +24,14 @@ export interface Face {
 
 /** Where the surface lies between land and high plane at (x, y), and how far below that. */
 export function heightOn(face: Face, x: number, y: number): Height {
-  let height = profileAt(face.carve.profile, face.carve.from.at(x, y));
+  const { profile, from } = face.carve;
+  let height = profileAt(profile, from.at(x, y, furthestOf(profile)));
   for (const contour of face.contours) {
     const depth = contourDepth(contour, x, y);
     if (depth > downBy(face, height)) height = { share: 1, dropMm: depth };
   }
   if (face.ledge === undefined && face.roundMm === 0) return height;
-  const d = face.edge.at(x, y);
+  const d = face.edge.at(x, y, Math.max(face.roundMm, face.ledge?.widthMm ?? 0));
   if (face.roundMm > 0 && d < face.roundMm) {
     height = { share: height.share, dropMm: height.dropMm + roundDrop(face.roundMm, d) };
   }

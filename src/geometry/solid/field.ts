@@ -47,7 +47,9 @@ export function fieldOf(solid: Solid, cellMm = CELL_MM, planeMm = Infinity): Fie
   const shapedMm3 = massOf(work).volumeMm3;
   const removedMm3 = solid.voids.map((cut, index) => take(work, cut, index));
   const { grid, share } = work;
-  return { grid, share, ...leastOf(work), shapedMm3, removedMm3, ...massOf(work), below: massOf(work, planeMm) };
+  const mass = massOf(work);
+  const below = planeMm === Infinity ? mass : massOf(work, planeMm);
+  return { grid, share, ...leastOf(work), shapedMm3, removedMm3, ...mass, below };
 }
 
 /** Both faces, nothing cut yet. */
@@ -57,7 +59,7 @@ function shaped(solid: Solid, cellMm: number): Work {
   const bottom = faceField(solid.back, grid, share);
   const over = new Int16Array(share.length).fill(FACE);
   const under = new Int16Array(share.length).fill(FACE);
-  return { grid, share, top, bottom, over, under, stacks: new Map() };
+  return { grid, share, top, bottom, over, under, stacks: Array<undefined>(share.length).fill(undefined) };
 }
 
 /** Of what is left, up to a height. */
@@ -67,7 +69,7 @@ function massOf({ grid, share, top, bottom, stacks }: Work, upTo = Infinity): Ma
     const y = centreY(grid, row);
     for (let col = 0; col < grid.cols; col++, cell++) {
       if (share[cell] === 0) continue;
-      const there = stacks.get(cell);
+      const there = stacks[cell];
       const high = Math.min(top[cell]!, upTo);
       let mm = share[cell]! * Math.max(0, high - bottom[cell]!);
       let moment = (mm * (high + bottom[cell]!)) / 2;
@@ -85,10 +87,11 @@ function massOf({ grid, share, top, bottom, stacks }: Work, upTo = Infinity): Ma
 /** The thinnest layer over each cell, and who bounds it. */
 function leastOf({ share, top, bottom, over, under, stacks }: Work): Pick<Field, 'least' | 'over' | 'under'> {
   const least = share.map((part, cell) => (part === 0 ? NaN : Math.max(0, top[cell]! - bottom[cell]!)));
-  for (const [cell, there] of stacks) {
+  stacks.forEach((there, cell) => {
+    if (there === undefined) return;
     const wood = thinnest(there);
     least[cell] = wood ? wood.high - wood.low : 0;
     if (wood) [over[cell], under[cell]] = [wood.over, wood.under];
-  }
+  });
   return { least, over, under };
 }

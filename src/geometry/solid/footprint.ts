@@ -1,12 +1,20 @@
 /** What a void covers in plan. */
 import { bounds } from '../measure.ts';
 import type { Region } from '../polygon.ts';
-import type { Point3, Void } from './solid.ts';
+import type { Point3, Tube, Void } from './solid.ts';
 
 /** A pocket's own region; of a tube its shadow, flat ends included. */
 export function footprint(cut: Void): Region {
   if (cut.kind === 'pocket') return cut.region;
-  const { from, to, radiusMm } = cut;
+  const shadow = shadows.get(cut) ?? shadowOf(cut);
+  shadows.set(cut, shadow);
+  return shadow;
+}
+
+/** A channel is asked for its shadow beside every other cut, and is never written to. */
+const shadows = new WeakMap<Tube, Region>();
+
+function shadowOf({ from, to, radiusMm }: Tube): Region {
   const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
   const flat = Math.hypot(dx, dy);
   const [ux, uy] = flat === 0 ? [1, 0] : [dx / flat, dy / flat];

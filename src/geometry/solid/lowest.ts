@@ -4,8 +4,9 @@
  */
 import { nearestOnRegion } from '../apart.ts';
 import type { Point } from '../axes.ts';
+import type { Banded } from '../banded.ts';
+import { banded } from '../banded.ts';
 import { bounds } from '../measure.ts';
-import { regionContains } from '../nearness.ts';
 import type { Region } from '../polygon.ts';
 import { forEachEdge } from '../polygon.ts';
 
@@ -34,17 +35,18 @@ export function lowestOver(
   f: (x: number, y: number) => number,
   also: readonly Point[] = [],
 ): Lowest | undefined {
+  const isIn = banded(region).contains;
   const looked: Lowest[] = [];
   const look = (xMm: number, yMm: number): void => {
     const value = f(xMm, yMm);
     if (value < Infinity) looked.push({ xMm, yMm, value });
   };
   for (const ring of region) alongEdge(ring, look);
-  insideOf(region, look);
-  for (const { x, y } of also) if (regionContains(region, x, y)) look(x, y);
-  const rough = spread(sorted(looked)).map((start) => refine(region, f, start, LOOK_MM / 2, ROUGH_MM));
+  insideOf(region, isIn, look);
+  for (const { x, y } of also) if (isIn(x, y)) look(x, y);
+  const rough = spread(sorted(looked)).map((start) => refine(region, isIn, f, start, LOOK_MM / 2, ROUGH_MM));
   const best = sorted(rough).slice(0, BEST);
-  return sorted(best.map((start) => refine(region, f, start, ROUGH_MM, FINE_MM)))[0];
+  return sorted(best.map((start) => refine(region, isIn, f, start, ROUGH_MM, FINE_MM)))[0];
 }
 
 const sorted = (places: readonly Lowest[]): readonly Lowest[] => places.toSorted((a, b) => a.value - b.value);
@@ -70,12 +72,12 @@ function alongEdge(ring: Float64Array, look: (x: number, y: number) => void): vo
   });
 }
 
-function insideOf(region: Region, look: (x: number, y: number) => void): void {
+function insideOf(region: Region, isIn: Banded['contains'], look: (x: number, y: number) => void): void {
   const boxes = region.map((ring) => bounds(ring)!);
   const [maxX, maxY] = [Math.max(...boxes.map((box) => box.maxX)), Math.max(...boxes.map((box) => box.maxY))];
   for (let y = Math.min(...boxes.map((box) => box.minY)) + LOOK_MM / 2; y < maxY; y += LOOK_MM) {
     for (let x = Math.min(...boxes.map((box) => box.minX)) + LOOK_MM / 2; x < maxX; x += LOOK_MM) {
-      if (regionContains(region, x, y)) look(x, y);
+      if (isIn(x, y)) look(x, y);
     }
   }
 }
@@ -85,6 +87,7 @@ const WAYS = Array.from({ length: 8 }, (_, k) => ({ x: Math.cos((k * Math.PI) / 
 /** Steps to the lowest neighbour, then in half the step. A step that leads out of the region ends on its edge. */
 function refine(
   region: Region,
+  isIn: Banded['contains'],
   f: (x: number, y: number) => number,
   start: Lowest,
   fromMm: number,
@@ -94,7 +97,9 @@ function refine(
   for (let step = fromMm; step > toMm;) {
     let next = best;
     for (const way of WAYS) {
-      const [x, y] = inside(region, best.xMm + step * way.x, best.yMm + step * way.y);
+      let x = best.xMm + step * way.x;
+      let y = best.yMm + step * way.y;
+      if (!isIn(x, y)) ({ x, y } = nearestOnRegion(region, x, y).point);
       const value = f(x, y);
       if (value < next.value) next = { xMm: x, yMm: y, value };
     }
@@ -102,10 +107,4 @@ function refine(
     else best = next;
   }
   return best;
-}
-
-function inside(region: Region, x: number, y: number): readonly [x: number, y: number] {
-  if (regionContains(region, x, y)) return [x, y];
-  const { point } = nearestOnRegion(region, x, y);
-  return [point.x, point.y];
 }

@@ -53,6 +53,13 @@ export function profileAt({ startShare, pieces }: Profile, distanceMm: number): 
 /** From this distance on nothing changes any more, mm. */
 export const reachOf = ({ pieces }: Profile): number => pieces.at(-1)?.toMm ?? 0;
 
+/** The end of any piece, also of those a faulty spec has out of order, mm. */
+export function furthestOf({ pieces }: Profile): number {
+  let furthest = 0;
+  for (const { toMm } of pieces) furthest = Math.max(furthest, toMm);
+  return furthest;
+}
+
 function eased(ease: Ease, t: number): number {
   return ease === 'straight' ? t : (1 - Math.cos(Math.PI * t)) / 2;
 }

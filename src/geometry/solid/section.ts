@@ -20,7 +20,19 @@ const STEP_MM = 0.5;
 const FAR_MM = 1000;
 
 /** Rings of wood; holes are rings too, walked the other way. */
-export function sectionOf(solid: Solid, line: SectionLine): Polygon[] {
+export function sectionOf(solid: Solid, line: SectionLine): readonly Polygon[] {
+  const own = sections.get(solid) ?? new Map<string, readonly Polygon[]>();
+  sections.set(solid, own);
+  const key = `${line.along} ${line.atMm}`;
+  const section = own.get(key) ?? cutThrough(solid, line);
+  own.set(key, section);
+  return section;
+}
+
+/** Two cards show one section of one body, which is never written to. */
+const sections = new WeakMap<Solid, Map<string, readonly Polygon[]>>();
+
+function cutThrough(solid: Solid, line: SectionLine): readonly Polygon[] {
   const wood = crossings([solid.outline], line).flatMap(([from, to]) => profile(solid, line, from, to));
   const cut = solid.voids.flatMap((one) => (one.kind === 'pocket' ? pocketSection(one, line) : tubeSection(one, line)));
   return cut.reduce((left, one) => difference(left, [one]), wood);

@@ -23,8 +23,8 @@ export interface Work {
   readonly bottom: Float64Array;
   readonly over: Int16Array;
   readonly under: Int16Array;
-  /** Of all other cells. */
-  readonly stacks: Map<number, readonly Stack[]>;
+  /** Of all other cells, by cell. */
+  readonly stacks: (readonly Stack[] | undefined)[];
 }
 
 /** Takes a void out; gives the volume it took, mm³. */
@@ -59,7 +59,7 @@ function takePart(work: Work, cell: number, bite: Bite, by: number): number {
   const [low, high] = [work.bottom[cell]!, work.top[cell]!];
   const { part, span } = bite;
   const inside = span.low > low && span.high < high;
-  if (part < ALL || inside || work.stacks.has(cell)) return takeBites(work, cell, [bite], by);
+  if (part < ALL || inside || work.stacks[cell] !== undefined) return takeBites(work, cell, [bite], by);
   if (span.low >= high || span.high <= low) return 0;
   if (span.high >= high) {
     const floor = Math.max(low, span.low);
@@ -73,12 +73,12 @@ function takePart(work: Work, cell: number, bite: Bite, by: number): number {
 function takeBites(work: Work, cell: number, bites: readonly Bite[], by: number): number {
   if (work.share[cell] === 0) return 0;
   const { stacks, takenMm } = cutOut(stacksAt(work, cell), bites, by);
-  work.stacks.set(cell, stacks);
+  work.stacks[cell] = stacks;
   return takenMm;
 }
 
 function stacksAt({ stacks, share, top, bottom, over, under }: Work, cell: number): readonly Stack[] {
-  const there = stacks.get(cell);
+  const there = stacks[cell];
   if (there) return there;
   const [low, high] = [bottom[cell]!, top[cell]!];
   const layers = high > low ? [{ low, high, under: under[cell]!, over: over[cell]! }] : [];

@@ -1,17 +1,17 @@
 /** Wood left between what was cut: from a void to a face, to another void, to the side of the body. */
 import { nearestOnRegion, regionsApart } from '../apart.ts';
 import type { Point } from '../axes.ts';
+import { banded } from '../banded.ts';
 import { regionArea } from '../measure.ts';
-import { contains, regionContains } from '../nearness.ts';
 import { difference, intersection } from '../offset.ts';
 import type { Polygon, Region } from '../polygon.ts';
 import { forEachEdge } from '../polygon.ts';
-import { spanAt } from './column.ts';
+import { spansOver } from './column.ts';
 import { footprint } from './footprint.ts';
 import type { Lowest } from './lowest.ts';
 import { lowestOver } from './lowest.ts';
 import type { Solid, Void } from './solid.ts';
-import { backAt, pocketSpan, topAt } from './solid.ts';
+import { backAt, topAt } from './solid.ts';
 
 export { FAR_MM, leftBetween } from './between.ts';
 export { boxOf, footprint } from './footprint.ts';
@@ -35,16 +35,29 @@ export interface Left {
  */
 export function leftToFace(solid: Solid, cut: Void, face: 'top' | 'back', less: Region = []): Left | undefined {
   if (cut.kind === 'pocket' && cut.opens === face) return undefined;
-  const inside = intersection(footprint(cut), [solid.outline]);
+  const inside = inBody(solid, cut);
   const region = less.length > 0 ? difference(inside, less) : inside;
   if (region.length === 0) return undefined;
+  const spanAt = spansOver(cut);
   const left = (x: number, y: number): number => {
-    const span = spanAt(cut, x, y) ?? (cut.kind === 'pocket' ? pocketSpan(cut, y) : undefined);
+    const span = spanAt(x, y);
     if (span === undefined) return Infinity;
     return face === 'top' ? topAt(solid, x, y) - span.high : span.low - backAt(solid, x, y);
   };
   return asLeft(lowestOver(region, left, axisOf(cut)), 'floor', Math.abs(regionArea(region)));
 }
+
+/** What of a void lies over the body in plan. */
+function inBody(solid: Solid, cut: Void): Region {
+  const own = plans.get(solid) ?? new WeakMap<Void, Region>();
+  plans.set(solid, own);
+  const region = own.get(cut) ?? intersection(footprint(cut), [solid.outline]);
+  own.set(cut, region);
+  return region;
+}
+
+/** Both faces of one body ask it of every cut, and none of them is written to. */
+const plans = new WeakMap<Solid, WeakMap<Void, Region>>();
 
 /** Places along a tube: one can be too narrow for a look on a grid to meet it. */
 function axisOf(cut: Void): readonly Point[] {
@@ -64,9 +77,10 @@ function asLeft(lowest: Lowest | undefined, through: Left['through'], sharedMm2:
 /** Least wood between a void and the side of the body; below zero by how far it comes out there. */
 export function leftToSide(outline: Polygon, cut: Void): Left {
   const region = footprint(cut);
+  const [body, taken] = [banded([outline]), banded(region)];
   const out = furthest([
-    ...cornersThat((x, y) => !contains(outline, x, y), region, [outline]),
-    ...cornersThat((x, y) => regionContains(region, x, y), [outline], region),
+    ...cornersThat((x, y) => !body.contains(x, y), region, [outline]),
+    ...cornersThat(taken.contains, [outline], region),
   ]);
   if (out) return { mm: 0 - out.distanceMm, xMm: out.x, yMm: out.y, through: 'wall', sharedMm2: 0, up: 0 };
   const { distanceMm, a } = regionsApart(region, [outline]);
