@@ -96,7 +96,12 @@ describe('the depth of a pickup under the cap face: ±0.10 of the faced back and
 describe('causes', () => {
   const cause = (id: string, sensitivity: number): Cause => ({ cause: id, sensitivity, minus: -30, plus: 30 });
   const reading = (fact: string, causes: readonly Cause[], deviation: number, shift = 0) => ({
-    ...{ fact, causes, deviation, count: 100, nominal: 0, mean: shift },
+    fact,
+    causes,
+    deviation,
+    count: 100,
+    nominal: 0,
+    mean: shift,
   });
 
   test('two occasions of one error are two draws of it, not twice one', () => {

@@ -5,7 +5,6 @@ import type { Compiled, Printed } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import type { RenderedFinding } from '../../findings/render.ts';
 import { unique } from '../../findings/unique.ts';
-import type { Host } from '../../host/host.ts';
 import { counted } from '../count.ts';
 import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
