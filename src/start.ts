@@ -20,7 +20,9 @@ export function startModel(host: Host, id: string, basedOn: string | undefined, 
   const path = `models/${id}.yaml`;
   if (host.read(path)) return refuse(`${path} is there already.`, true);
   const checked = checkAll(host, on);
-  const bases = [...checked.workspace.texts.keys()].filter((file) => !file.startsWith('models/plant/'));
+  const bases = [...checked.workspace.texts.keys()].filter(
+    (file) => file.endsWith('.yaml') && !file.startsWith('models/plant/'),
+  );
   const names = bases.map((file) => file.slice('models/'.length, -'.yaml'.length));
   if (basedOn !== undefined && !names.includes(basedOn)) {
     return refuse(`There is no models/${basedOn}.yaml to start from. ${offer(basedOn, names)}`, true);

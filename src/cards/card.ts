@@ -245,7 +245,8 @@ export type ChartLines = readonly { readonly at: number; readonly figure: Figure
 /** Laid over a card when it is printed; no part of its content code. */
 export interface Posting {
   readonly revision: string;
-  readonly status: 'draft';
+  /** Of a release all of this is left open, and filled in each time it is posted. */
+  readonly status: 'draft' | 'released';
   /** YYYY-MM-DD the print was made for. */
   readonly date: string;
   readonly code: string;

@@ -35,8 +35,10 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
       desk.figure(hole.at.y, { single: true }),
       desk.figure(hole.diameter, { fraction: true }),
       desk.figure(`hole.${name}.height`, { decimals: 2 }),
-      desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
-      say(`machining.measured-${way}`, { from: surfaceName(from) }),
+      ...(opensInto(desk, name) ?? [
+        desk.limits(`hole.${name}.measured`, way === 'depth' ? 'depth' : 'height'),
+        say(`machining.measured-${way}`, { from: surfaceName(from) }),
+      ]),
       cutterName(desk, desk.use(hole.drill)),
     ];
   });
@@ -64,6 +66,15 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
     ...contourTable(desk, id),
     ...edgeTable(desk, id),
   ];
+}
+
+/** A hole for a shaft comes out in the cavity its part sits in: there is no floor to measure. */
+function opensInto(desk: Desk, hole: string): readonly Arg[] | undefined {
+  const fact = `fitted.hole.${hole}.cavity` as const;
+  const cavity = desk.has(`panel.${hole}.least`) && desk.has(fact) ? desk.use.fact(fact) : undefined;
+  if (cavity === undefined) return undefined;
+  const into = cutTitle(desk, 'cavities', cavity.replace(/^cavity\./, ''));
+  return [say('machining.opens-into', { into }), say('common.by-eye')];
 }
 
 /** Wood left at its floor, as drawn and at worst; none where it is meant to run into all it meets. */

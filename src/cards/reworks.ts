@@ -22,7 +22,7 @@ function farthest(desk: Desk, { id, row: { beyond } }: Rework, station: string):
   const floors = ['cap', 'back', 'slab', 'blank', 'faced', 'machined'].flatMap((thing): Arg[] => {
     const fact = `rework.${id}.${station}.${thing}.floor`;
     if (!desk.has(fact)) return [];
-    const floor = desk.figure(fact, { worst: true, single: true });
+    const floor = desk.figure(fact, { least: true, single: true });
     return [say('rework.down-to', { thing: say(`rework.thing.${thing}`), floor })];
   });
   if (floors.length > 0) return { kind: 'series', items: floors };

@@ -23,7 +23,9 @@ export interface Host {
   /** Today's local date, YYYY-MM-DD: asked only where no date is given. */
   today(): string;
   /** Writes a new file of the workspace, whole or not at all; never over one that is there. */
-  create(path: string, text: string): { readonly created: true } | { readonly failed: string };
+  create(path: string, text: string | Uint8Array): { readonly created: true } | { readonly failed: string };
+  /** Puts a file in place of the one that is there, whole or not at all. */
+  replace(path: string, text: string | Uint8Array): { readonly created: true } | { readonly failed: string };
   /** Puts a whole tree in place of the one published before, all or nothing at any instant. `dir`: below the root, or absolute where the user named a folder. */
   publish(dir: string, tree: Tree): Published;
   /** Starts a browser for paper. The caller closes it. */

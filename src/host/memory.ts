@@ -60,6 +60,12 @@ export function memoryHost(
       store.set(inside, bytesOf(text));
       return { created: true };
     },
+    replace(path, text) {
+      const inside = insidePath(path);
+      if (inside === undefined) return { failed: `${path} lies outside the workspace.` };
+      store.set(inside, bytesOf(text));
+      return { created: true };
+    },
     publish(dir, tree) {
       if (!dir.startsWith('/') && insidePath(dir) === undefined)
         return { failed: `The folder ${dir} lies outside the workspace.` };

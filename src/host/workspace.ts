@@ -6,7 +6,7 @@ import type { Environment } from './browser-candidates.ts';
 import type { Host } from './host.ts';
 import { byCodeUnit, errorCode, insidePath } from './paths.ts';
 import { openPrinter } from './printer.ts';
-import { createFile } from './create.ts';
+import { createFile, replaceFile } from './create.ts';
 import { publish } from './publish.ts';
 import { shipped, shippedList } from './shipped.ts';
 
@@ -67,6 +67,7 @@ export function workspaceHost(root: string, environment: Environment = process.e
     shippedList,
     today: () => localDate(new Date()),
     create: (path, text) => createFile(base, path, text),
+    replace: (path, text) => replaceFile(base, path, text),
     publish(dir, tree) {
       if (isAbsolute(dir)) return publish(dir, tree);
       const inside = insidePath(dir);

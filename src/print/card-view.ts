@@ -7,6 +7,7 @@ import { drawOnPage } from './drawing/drawing.ts';
 import type { Paper, PostedCard } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
 import { identifier, markup, type Markup } from './markup.ts';
+import { overlayOf } from './overlay.ts';
 import { pageRule } from './page-rule.ts';
 import { qrMarkup } from './qr.ts';
 import { signMarkup } from './signs.ts';
@@ -22,18 +23,22 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
   const model = card.model.text;
   const station = card.station.text;
+  const overlay = overlayOf(posting, talk);
   return {
     page,
-    pageRule: markup(`<style>${pageRule(page, { model, station, posting, paper }, talk)}</style>`),
+    pageRule: markup(
+      `<style>${pageRule(page, { model, station, code: posting.code, ...overlay.foot, paper }, talk)}</style>`,
+    ),
     plant: plantName,
     model,
     modelId: card.key.model,
     station,
     stationId: card.key.station,
-    revision: posting.revision,
-    date: posting.date,
+    revision: overlay.revision,
+    date: overlay.date,
+    over: overlay.over,
     code: posting.code,
-    status: talk.phrase(`sheet.status-${posting.status}`),
+    status: overlay.status,
     qr: qrMarkup(posting.code),
     hand: card.handLine ? talk.html(card.handLine) : null,
     leftHand: card.key.hand === 'left',

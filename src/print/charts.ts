@@ -63,13 +63,12 @@ function chartView(sheet: ChartSheet, { plantName, paper, date }: Omit<ChartInpu
   const { key, limits, size, means, ranges } = sheet;
   const page = identifier('chart', key.model, key.hand, key.station, sheet.fact);
   const station = sheet.station.text;
-  const posting = { revision: '', status: 'draft', date, code: '' } as const;
   const field = { columns: COLUMNS, columnMm: COLUMN_MM, labelMm: LABEL_MM };
   const control = lines(means, talk);
   return {
     page,
     pageRule: markup(
-      `<style>${pageRule(page, { model: sheet.model.text, station, posting, paper, middle: talk.phrase('chart.form') }, talk, true)}</style>`,
+      `<style>${pageRule(page, { model: sheet.model.text, station, code: '', status: talk.phrase('chart.form'), date, paper }, talk, true)}</style>`,
     ),
     plant: plantName,
     model: sheet.model.text,

@@ -29,8 +29,11 @@ export function segmentsMarkup(segments: readonly Segment[]): Markup {
 }
 
 /** A string of CSS: whatever could end it, or the style element around it, is written as a code point. */
-export function cssString(text: string): string {
-  return `"${text.replace(/[^ A-Za-z0-9.,:·–-]/gu, (character) => `\\${character.codePointAt(0)?.toString(16) ?? ''} `)}"`;
+export const cssString = (text: string): string => `"${cssText(text)}"`;
+
+/** The same without its quotes, for a place inside a string. */
+export function cssText(text: string): string {
+  return text.replace(/[^ A-Za-z0-9.,:·–-]/gu, (character) => `\\${character.codePointAt(0)?.toString(16) ?? ''} `);
 }
 
 /** A name fit for a CSS identifier or an element's id. */

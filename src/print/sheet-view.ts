@@ -1,6 +1,7 @@
 import type { Arg, CardKey, Posting, StationSheet } from '../cards/card.ts';
 import type { Paper } from './input.ts';
 import { identifier, markup } from './markup.ts';
+import { overlayOf } from './overlay.ts';
 import { pageRule } from './page-rule.ts';
 import { qrMarkup } from './qr.ts';
 import type { Speech } from './speech.ts';
@@ -17,16 +18,17 @@ export interface SheetViewInput {
 export function sheetView({ sheet, posting, plantName, paper, codeOf }: SheetViewInput, talk: Speech) {
   const page = identifier('sheet', sheet.station.id);
   const station = sheet.station.name.text;
-  const foot = { model: talk.phrase('sheet.station-sheet'), station, posting, paper };
+  const { status, date, foot: below } = overlayOf(posting, talk);
+  const foot = { model: talk.phrase('sheet.station-sheet'), station, code: posting.code, ...below, paper };
   return {
     page,
     pageRule: markup(`<style>${pageRule(page, foot, talk, true)}</style>`),
     plant: plantName,
     station,
-    date: posting.date,
+    date,
     code: posting.code,
     qr: qrMarkup(posting.code),
-    status: talk.phrase(`sheet.status-${posting.status}`),
+    status,
     columns: sheet.columns.map((column) => talk.html(column)),
     rows: sheet.rows.map((row) => ({
       model: row.model.text,

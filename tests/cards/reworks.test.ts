@@ -6,8 +6,6 @@ import { memoryHost } from '../../src/host/memory.ts';
 import type { Edit } from '../cases/workspace.ts';
 import { edited } from '../cases/workspace.ts';
 
-const tarn = 'models/tarn.yaml';
-
 function compiled(edits: readonly Edit[] = []) {
   const whole = compileAll(memoryHost(edited(edits)), '2026-11-25');
   const findings = whole.models.flatMap((model) => model.findings.map(({ id, what }) => `${id}: ${what}`));

@@ -163,6 +163,7 @@ test.each(['right', 'left'])(
       expect(row.value).not.toMatch(/^not to be had|undefined|NaN/);
       if (row.inputs.length > 0) expect(row.from.kind).toBe('derived');
       else if (row.from.kind === 'published') expect(row.from.source).toEqual(expect.stringMatching(/\S/));
+      else if (row.from.kind === 'measured') expect(row.from.at).toMatch(/^models\/readings\/[a-z-]+\.csv:\d+:1$/);
       else expect(row.from.at).toMatch(/^models\/(tarn|base\/bolt-on|plant\/plant)\.yaml:\d+:\d+$/);
     }
   },

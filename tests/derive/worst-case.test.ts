@@ -110,7 +110,7 @@ function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): S
       ];
     }),
   );
-  return { spec: turnedWith(replaced(spec, by), laid.turnDeg, facts), plant, hand };
+  return { spec: turnedWith(replaced(spec, by), laid.turnDeg, facts), plant, hand, readings: new Map() };
 }
 
 /** A pocket of the top turns with the body as it lies, and does not only move. */

@@ -17,16 +17,14 @@ const station: Station = {
   card: (desk) => ({
     keyNumbers: [],
     steps: ['stop', 'tag', 'rack', 'decide', 'back', 'scrap'].map((step) =>
-      step === 'decide' || step === 'scrap'
-        ? say(`set-aside.step.${step}`, { who: desk.name(desk.row.decides) })
-        : say(`set-aside.step.${step}`),
+      say(`set-aside.step.${step}`, step === 'scrap' ? { who: desk.name(desk.row.decides) } : {}),
     ),
     tools: [],
     checks: [],
     whenOut: [say('set-aside.out.untagged')],
     cautions: cautions(desk, 'lifting'),
     drawings: [],
-    tables: [...allReworks(desk), ...tag()],
+    tables: [...allReworks(desk), ...tag(desk)],
     signOff: [say('set-aside.sign.tag')],
   }),
   sheet: {
@@ -37,16 +35,19 @@ const station: Station = {
 export default station;
 
 /** Filled in where it is found, and by whoever decides. It stays on the piece. */
-function tag(): readonly Table[] {
+function tag(desk: Desk): readonly Table[] {
   const write = say('running.write-long');
   const form = (title: string, ids: readonly string[]): Table => ({
     place: 'form',
-    title: say(`set-aside.${title}`),
+    title: say(`set-aside.${title}`, {
+      model: desk.name(desk.subject.spec.title),
+      hand: say(`hand.${desk.subject.hand}`),
+    }),
     columns: [say('set-aside.column.what'), say('set-aside.column.written')],
     rows: ids.map((id) => [say(`set-aside.tag.${id}`), write]),
   });
   return [
-    form('tag-found', ['order', 'piece', 'found-at', 'out', 'limit', 'reading', 'gauge', 'date']),
+    form('tag-found', ['order', 'piece', 'found-at', 'out', 'limit', 'reading', 'gauge', 'held', 'date']),
     form('tag-decided', ['way', 'as-far', 'again', 'finish', 'decided', 'measured']),
   ];
 }

@@ -1,0 +1,71 @@
+/** A frozen release: everything that is needed to post it again, whatever becomes of the plant, the templates and this program. */
+import type { CardKey } from '../cards/card.ts';
+import type { Kind } from '../units/quantity.ts';
+
+export interface ReleasedCard {
+  readonly key: CardKey;
+  readonly code: string;
+  readonly station: string;
+  /** Path of its page in the tree, without its ending. */
+  readonly file: string;
+  /** As plain data, numbers as text. */
+  readonly card: unknown;
+  /** Rows of the plant that went into it, `cutters.mill-8`. */
+  readonly rows: readonly string[];
+  /** Limits on it: what they are of in words, and as they stand there. */
+  readonly limits: readonly { readonly fact: string; readonly what: string; readonly text: string }[];
+}
+
+/** A fact with its number, for what is compared later. */
+export interface ReleasedFact {
+  readonly id: string;
+  readonly text: string;
+  readonly from: 'given' | 'plant' | 'measured' | 'published' | 'derived';
+  readonly number?: {
+    readonly kind: Kind;
+    readonly value: number;
+    readonly low?: number;
+    readonly high?: number;
+    readonly unit: string;
+    readonly decimals: number;
+  };
+}
+
+export interface Release {
+  readonly format: 1;
+  readonly model: string;
+  readonly title: string;
+  readonly revision: string;
+  /** The spec with all it is based on merged in, as data; every length with its unit. */
+  readonly spec: unknown;
+  /** Rows of the plant that went into its cards: each line of them as written. */
+  readonly plant: Readonly<Record<string, string>>;
+  readonly cards: readonly ReleasedCard[];
+  /** By hand. */
+  readonly facts: Readonly<Record<string, readonly ReleasedFact[]>>;
+  /** Pages and drawings by path; what is laid over them stands as slots. */
+  readonly pages: Readonly<Record<string, string>>;
+  /** What paper is printed from: bodies by path of the PDF, and the paper. */
+  readonly sheets: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly body: string;
+    readonly paper: string;
+  }[];
+  /** Style, fonts and the shell of PDFs: path to SHA-256 of a file below `released/assets/`. */
+  readonly assets: Readonly<Record<string, string>>;
+  /** What a status is called, in the words of the day it was released. */
+  readonly words: Readonly<Record<string, string>>;
+}
+
+/** Keys in one order at every depth: the same release is the same text. */
+export function recordText(release: Release): string {
+  return `${JSON.stringify(ordered(release), undefined, 1)}\n`;
+}
+
+function ordered(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(ordered);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).toSorted(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([key, field]) => [key, ordered(field)]));
+}
