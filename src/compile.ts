@@ -28,6 +28,7 @@ import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
+import { limitsTexts } from './print/limits-text.ts';
 import { printCharts } from './print/charts.ts';
 import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
@@ -173,6 +174,51 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
   );
   const { files, shell, sheets } = output;
   return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
+}
+
+/** Step five for a release: one model's cards with slots for what is laid over them, standing by themselves. */
+export function printForRelease(host: Host, compiled: Compiled, id: string, on: string) {
+  const { assets, findings } = loadAssets(host);
+  const { plant } = compiled.checked.workspace;
+  const general = textsOf(plant);
+  const model = compiled.models.find((one) => one.id === id)!;
+  const output = printAll(
+    {
+      models: [
+        {
+          id,
+          title: model.title,
+          revision: model.revision,
+          cards: model.cards.map(({ card, code }) => ({
+            card,
+            posting: { revision: model.revision, status: 'released', date: on, code },
+          })),
+          findings: [],
+        },
+      ],
+      sheets: [],
+      plantName: general.name,
+      paper: general.paper,
+      date: on,
+      alone: true,
+      route: general.route,
+      kinds: [],
+      findings: [],
+    },
+    assets,
+  );
+  const limits = new Map(model.cards.map(({ card, code }) => [code, limitsTexts(card, assets)]));
+  const words = [...assets.words.sentences].filter(([key]) => key.startsWith('posted.'));
+  const files = new Map([...output.files].filter(([path]) => /^(?:models|assets)\//.test(path)));
+  const sheets = output.sheets.filter(({ name }) => name.startsWith('models/'));
+  return {
+    ...output,
+    files,
+    sheets,
+    limits,
+    words: Object.fromEntries(words.map(([key, { text }]) => [key.slice('posted.'.length), text])),
+    findings: [...findings, ...output.findings],
+  };
 }
 
 /** Chart forms of these models: for all stations, or for one. */

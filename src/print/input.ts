@@ -39,6 +39,8 @@ export interface PrintInput {
   readonly paper: Paper;
   /** YYYY-MM-DD the print is made for. */
   readonly date: string;
+  /** Pages stand by themselves: no landing page to lead back to. */
+  readonly alone?: true;
   /** Ids of the stations in the order of the route. */
   readonly route: readonly string[];
   /** What can be found, for the reference page. */

@@ -152,7 +152,7 @@ function stationPages(station: string, made: readonly Made[], printing: Printing
 
 function page(path: string, title: string, body: string, printing: Printing): void {
   const style = `<link rel="stylesheet" href="${relative(path, 'assets/print.css')}">`;
-  const home = path === 'index.html' ? null : relative(path, 'index.html');
+  const home = path === 'index.html' || printing.input.alone ? null : relative(path, 'index.html');
   put(
     path,
     documentOf(printing, { title, style: `${style}<style>@page{size:${printing.input.paper}}</style>`, body, home }),

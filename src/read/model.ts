@@ -25,6 +25,8 @@ export interface ModelSource {
   readonly file: string;
   /** The right hand first; the left where the spec has one. None where the file cannot be read. */
   readonly variants: readonly Variant[];
+  /** With all it is based on merged in; absent where that cannot be had. */
+  readonly root?: Node;
   readonly findings: readonly Finding[];
 }
 
@@ -59,7 +61,7 @@ export function readModel(id: string, catalogue: Catalogue): ModelSource {
     findings.push(...found);
     return { hand, spec };
   });
-  return { id, file: source.file, variants, findings: unique(findings) };
+  return { id, file: source.file, variants, root, findings: unique(findings) };
 }
 
 /** The tree with everything it is based on merged in, nearest first; undefined where a base cannot be had. */

@@ -9,7 +9,9 @@ const file = 'models/tarn.yaml';
 
 function findings(find: string, replace: string): Finding[] {
   const { checked } = compileAll(memoryHost(edited([{ file, find, replace }])), '2026-11-25');
-  return [...checked.findings, ...checked.models.flatMap((model) => model.findings)];
+  const all = [...checked.findings, ...checked.models.flatMap((model) => model.findings)];
+  // A floor that is just thick enough has no room for a shim: that is another finding's business.
+  return all.filter((finding) => finding.id !== 'rework-too-far');
 }
 
 describe.each([

@@ -124,7 +124,6 @@ export const knownGaps: readonly Gap[] = [
       'sample/another row of the table/stations.picking.gauges.moisture/press-readout',
       'sample/another row of the table/stations.press.gauges.pressure/clock',
       'sample/another row of the table/stations.press.gauges.pressure/plug-set',
-      'sample/another row of the table/stations.press.gauges.time/tape',
       'sample/another row of the table/stations.rough-sawing.gauges.line/hygrometer',
       'sample/another row of the table/stations.rough-sawing.gauges.line/thermometer',
       'sample/another row of the table/stations.sign-off.gauges.go-no-go/moisture-meter',
@@ -264,7 +263,6 @@ export const knownGaps: readonly Gap[] = [
       'sample/other unit of length/cutters.ball-20.diameter',
       'sample/other unit of length/cutters.ball-20.reach',
       'sample/other unit of length/cutters.d-11.diameter',
-      'sample/other unit of length/cutters.d-11.reach',
       'sample/other unit of length/cutters.d-8.diameter',
       'sample/other unit of length/cutters.d-8.reach',
       'sample/other unit of length/cutters.facing-60.diameter',
@@ -601,5 +599,12 @@ export const knownGaps: readonly Gap[] = [
   {
     reason: 'What a model takes away of its base is not looked at.',
     ids: ['holm/removed, required/base/bolt-on.yaml:holes.neck-screw-b.into.0'],
+  },
+  {
+    reason: 'A name that only people read: nothing else of the plant or the model refers to it, so another is as good.',
+    ids: [
+      'sample/name of a row misspelt/fittings.bridge',
+      'sample/name of a row misspelt/hardware.bridge-two-studs.mounts.treble',
+    ],
   },
 ];

@@ -282,4 +282,14 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
     reason: 'A drill pushes no body sideways: how the other steps are held does not change with one more or less.',
     edges: ['hold.(part).steps ← holes.*.setup'],
   },
+  {
+    reason:
+      'So many readings are needed before they are believed: there are more, and a few more or less change nothing.',
+    edges: [
+      'likely.body.machined.(part) ← plant.plant.*.readings',
+      'likely.cavity.* ← plant.plant.*.readings',
+      'likely.channel.* ← plant.plant.*.readings',
+      'likely.hole.* ← plant.plant.*.readings',
+    ],
+  },
 ];

@@ -104,6 +104,7 @@ function likely(
 
 /** All that was measured of this body: what stands for the most causes first, what is its own before the plant's. */
 function measurements(subject: Subject, use: Use): readonly Measured[] {
+  if (subject.readings.size === 0) return [];
   const { readings } = wanted(subject.plant.plant!.capability, 'plant.plant.capability');
   const least = use(readings).value;
   return [...subject.readings.keys()]

@@ -1,0 +1,119 @@
+/** What hangs: the cards in force on a day, each once, with what is said of it, and what must come down. Pure. */
+import { sameCardKey } from './keys.ts';
+import type { DeviationAct, HoldAct, Start } from './entries.ts';
+import type { Release, ReleasedCard } from './record.ts';
+import { hangs } from './state.ts';
+import type { Released, State } from './state.ts';
+
+/** A release in the ledger with its record. */
+export interface Known {
+  readonly released: Released;
+  readonly record: Release;
+}
+
+export interface Hanging {
+  readonly card: ReleasedCard;
+  readonly model: string;
+  readonly title: string;
+  /** The release whose stored pages are shown: the latest that has this content. */
+  readonly of: Known;
+  /** Revision with which this content began. */
+  readonly since: string;
+  /** Which orders, or bodies begun when, it is for; no bounds where it is for all. */
+  readonly range: { readonly from?: Start; readonly to?: Start };
+  /** Last day, where it hangs only to use up what was begun on it. */
+  readonly until?: string;
+  readonly holds: readonly HoldAct[];
+  readonly deviations: readonly DeviationAct[];
+}
+
+export interface Down {
+  readonly card: ReleasedCard;
+  readonly title: string;
+  readonly revision: string;
+  readonly why: 'superseded' | 'withdrawn';
+  readonly by?: string;
+}
+
+/** By station in the order given, then as released. */
+export function hangingOn(known: readonly Known[], state: State): readonly Hanging[] {
+  const inForce = known.filter(({ released }) => hangs(released));
+  return inForce.flatMap((of) =>
+    of.record.cards.flatMap((card): Hanging[] => {
+      const others = inForce.filter(
+        (other) => other !== of && other.released.model === of.released.model && carries(other, card),
+      );
+      // The same content under an older release is the same card: it is shown once, as the later one has it.
+      if (others.some((other) => known.indexOf(other) > known.indexOf(of))) return [];
+      const { standing } = of.released;
+      const ends = (standing.is === 'run-out' || standing.is === 'current') && !nextCarries(of, card, known);
+      const to = ends ? standing.to : undefined;
+      const begun = others.length === 0 && changesFrom(of, card, inForce) ? { from: of.released.from } : {};
+      return [
+        {
+          card,
+          model: of.record.model,
+          title: of.record.title,
+          of,
+          since: sinceOf(of, card, known),
+          range: { ...begun, ...(to ? { to } : {}) },
+          ...(standing.is === 'run-out' ? { until: standing.until } : {}),
+          holds: heldOf(card, of.record.model, state),
+          deviations: state.deviations.filter(
+            (one) => one.model === of.record.model && card.limits.some(({ fact }) => fact === one.fact),
+          ),
+        },
+      ];
+    }),
+  );
+}
+
+const carries = ({ record }: Known, card: ReleasedCard): boolean =>
+  record.cards.some((other) => other.code === card.code && sameCardKey(other.key, card.key));
+
+/** Whether the release after it has the same card: then nothing ends. */
+function nextCarries(of: Known, card: ReleasedCard, known: readonly Known[]): boolean {
+  const next = known.slice(known.indexOf(of) + 1).find(({ released }) => released.model === of.released.model);
+  return next !== undefined && carries(next, card);
+}
+
+/** Whether another card of that station and hand still hangs beside it, from an older release. */
+const changesFrom = (of: Known, card: ReleasedCard, inForce: readonly Known[]): boolean =>
+  inForce.some(
+    (other) =>
+      other !== of &&
+      other.released.model === of.released.model &&
+      other.record.cards.some(({ key, code }) => sameCardKey(key, card.key) && code !== card.code),
+  );
+
+/** The revision with which a card's content began: back through the releases that have it, without a gap. */
+export function sinceOf(of: Known, card: ReleasedCard, known: readonly Known[]): string {
+  const own = known.filter(({ released }) => released.model === of.released.model);
+  let since = of.released.revision;
+  for (let i = own.indexOf(of) - 1; i >= 0 && carries(own[i]!, card); i--) since = own[i]!.released.revision;
+  return since;
+}
+
+export const heldOf = (card: ReleasedCard, model: string, { holds }: State): readonly HoldAct[] =>
+  holds.filter(({ table, held }) => (table === 'model' ? held === model : card.rows.includes(`${table}.${held}`)));
+
+/** Cards once released that no longer hang: each code once, as it was last known. */
+export function downOn(known: readonly Known[], state: State): readonly Down[] {
+  const up = new Set(hangingOn(known, state).map(({ card }) => card.code));
+  const coming = new Set(
+    known
+      .filter(({ released }) => released.standing.is === 'coming')
+      .flatMap(({ record }) => record.cards.map(({ code }) => code)),
+  );
+  const down = new Map<string, Down>();
+  for (const { released, record } of known) {
+    const { standing } = released;
+    if (standing.is !== 'superseded' && standing.is !== 'withdrawn') continue;
+    for (const card of record.cards) {
+      if (up.has(card.code) || coming.has(card.code)) continue;
+      const by = standing.is === 'superseded' ? { by: standing.by } : {};
+      down.set(card.code, { card, title: record.title, revision: released.revision, why: standing.is, ...by });
+    }
+  }
+  return [...down.values()];
+}

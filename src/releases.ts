@@ -1,0 +1,203 @@
+/**
+ * Releases: what joins the compiler, the ledger and the outside.
+ *
+ *     compile ─→ freeze ─→ models/released/<model>-<revision>-<hash>.json ─┐
+ *                          models/released/ledger/000017.json ←────────────┴─ this step puts it in force
+ *     ledger + records ─→ state on a day ─→ what hangs, what a code means, stored pages with status laid over them
+ */
+import type { Compiled } from './compile.ts';
+import { isError, printForRelease } from './compile.ts';
+import { factsOf } from './cards/facts-of.ts';
+import type { Facts } from './facts/facts.ts';
+import { leavesOf } from './facts/leaves.ts';
+import { showValue } from './facts/show.ts';
+import type { Host } from './host/host.ts';
+import { resolvedData } from './read/resolved.ts';
+import type { Quantity } from './units/quantity.ts';
+import type { Entry } from './release/entries.ts';
+import { entryPath, entryText, FOLDER, HEAD, headText, readLedger, sha256 } from './release/ledger.ts';
+import type { Ledger } from './release/ledger.ts';
+import { recordText } from './release/record.ts';
+import type { Release, ReleasedCard, ReleasedFact } from './release/record.ts';
+import { stateOn } from './release/state.ts';
+import type { State } from './release/state.ts';
+import type { Known } from './release/wall.ts';
+
+export interface Released {
+  readonly state: State;
+  readonly known: readonly Known[];
+  readonly entries: readonly Entry[];
+}
+
+/** The ledger and its records on a day; or what is wrong with it, in a sentence with the file. */
+export function openReleases(host: Host, on: string): Released | { readonly altered: string } {
+  const ledger = readLedger(host);
+  if (!ledger.sound) return { altered: `The ledger was altered: ${ledger.file}: ${ledger.what}.` };
+  const state = stateOn(ledger.entries, on);
+  const known = state.releases.map((released) => ({ released, record: recordAt(host, released.record.path) }));
+  return { state, known, entries: ledger.entries };
+}
+
+/** It was read whole when the ledger was proved. */
+const recordAt = (host: Host, path: string): Release =>
+  JSON.parse(new TextDecoder().decode(host.read(path))) as Release;
+
+export interface Frozen {
+  readonly release: Release;
+  /** Style, fonts and shell by SHA-256. */
+  readonly assets: ReadonlyMap<string, Uint8Array>;
+  /** Mistakes in templates and words: with an error nothing is released. */
+  readonly broken: boolean;
+}
+
+/** A model as it stands, frozen. It has no error: its cards are there. */
+export function freeze(host: Host, compiled: Compiled, id: string, on: string): Frozen {
+  const model = compiled.models.find((one) => one.id === id)!;
+  const source = compiled.checked.workspace.models.find((one) => one.id === id)!;
+  const { plant } = compiled.checked.workspace;
+  const printed = printForRelease(host, compiled, id, on);
+  const factsFor = (hand: string) => model.hands.find(({ subject }) => subject.hand === hand)!.facts;
+  const cards = model.cards.map(({ card, code }): ReleasedCard => ({
+    key: card.key,
+    code,
+    station: card.station.text,
+    file: `models/${id}/${card.key.station}${card.key.hand === 'left' ? '-left' : ''}`,
+    card,
+    rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
+    limits: printed.limits.get(code)!,
+  }));
+  const used = new Set(cards.flatMap(({ rows }) => rows));
+  const plantLines = leavesOf(plant)
+    .filter(({ id: leaf }) => used.has(rowOf(leaf) ?? ''))
+    .map(({ id: leaf, text }) => [leaf, text] as const);
+  const bytes = (content: string | Uint8Array) =>
+    typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  const carried = [
+    ...[...printed.files].filter(([path]) => path.startsWith('assets/')),
+    ['shell', printed.shell] as const,
+  ].map(([path, content]) => [path, bytes(content)] as const);
+  const pages = [...printed.files].flatMap(([path, content]) =>
+    // A page of all cards has a place for one status only: each card is a page of its own.
+    path.startsWith('models/') && !path.endsWith('/index.html') && typeof content === 'string'
+      ? [[path, content] as const]
+      : [],
+  );
+  return {
+    broken: printed.findings.some(isError),
+    assets: new Map(carried.map(([, content]) => [sha256(content), content])),
+    release: {
+      format: 1,
+      model: id,
+      title: model.title,
+      revision: model.revision,
+      spec: resolvedData(source.root!, source.variants[0]!.spec),
+      plant: Object.fromEntries(plantLines),
+      cards,
+      facts: Object.fromEntries(model.hands.map(({ subject, facts }) => [subject.hand, frozenFacts(facts)])),
+      pages: Object.fromEntries(pages),
+      sheets: printed.sheets.filter(({ name }) => name !== `models/${id}/${id}.pdf`),
+      assets: Object.fromEntries(carried.map(([path, content]) => [path, sha256(content)])),
+      words: printed.words,
+    },
+  };
+}
+
+/** `cutters.mill-8` of `plant.cutters.mill-8.diameter`. */
+const rowOf = (fact: string): string | undefined => /^plant\.([^.]+\.[^.]+)(?:\.|$)/.exec(fact)?.[1];
+
+/** Rows of the plant behind these facts, by whatever way. */
+function rowsOf(facts: Facts, ids: Iterable<string>): readonly string[] {
+  const seen = new Set<string>();
+  const rows = new Set<string>();
+  const visit = (id: string): void => {
+    if (seen.has(id)) return;
+    seen.add(id);
+    const row = rowOf(id);
+    if (row !== undefined) rows.add(row);
+    facts.fact(id)?.inputs.forEach(visit);
+  };
+  for (const id of ids) visit(id);
+  return [...rows].toSorted();
+}
+
+/** All that has a text or a number, in the order of the derivations. */
+export const frozenFacts = (facts: Facts): readonly ReleasedFact[] =>
+  facts.all().flatMap(({ id, origin, state }) => {
+    if (!state.ok || origin.kind === 'measured' || id.startsWith('measured.') || id.startsWith('likely.')) return [];
+    const { value } = state;
+    return [
+      { id, text: showValue(value), from: origin.kind, ...(isQuantity(value) ? { number: numberOf(value) } : {}) },
+    ];
+  });
+
+const isQuantity = (value: unknown): value is Quantity =>
+  typeof value === 'object' && value !== null && 'kind' in value && 'decimals' in value && 'value' in value;
+
+const numberOf = ({ kind, value, low, high, unit, decimals }: Quantity): NonNullable<ReleasedFact['number']> => ({
+  kind,
+  value,
+  ...(low === undefined ? {} : { low }),
+  ...(high === undefined ? {} : { high }),
+  unit,
+  decimals,
+});
+
+/**
+ * Writes what an entry needs, then the entry: before that step nothing is released, after it all is. What a crash leaves
+ * without an entry is named by its own content and found again or never looked at.
+ */
+export function enter(
+  host: Host,
+  make: (ledger: Extract<Ledger, { sound: true }>) => Entry,
+  frozen?: { readonly path: string; readonly text: string; readonly assets: ReadonlyMap<string, Uint8Array> },
+): { readonly entered: Entry } | { readonly failed: string } {
+  const ledger = readLedger(host);
+  if (!ledger.sound) return { failed: `The ledger was altered: ${ledger.file}: ${ledger.what}.` };
+  const failed = (frozen && writeFrozen(host, frozen)) ?? mendHead(host, ledger);
+  if (failed !== undefined) return { failed };
+  const entry = make(ledger);
+  const number = ledger.entries.length + 1;
+  const text = entryText(number, ledger.last, entry);
+  const made = host.create(entryPath(number), text);
+  if ('failed' in made) return { failed: `Nothing was entered: ${made.failed}` };
+  const head = host.replace(HEAD, headText(number, sha256(text)));
+  // The entry is in force; the next one puts the head right.
+  return 'failed' in head ? { failed: `It is entered, but ${head.failed}` } : { entered: entry };
+}
+
+function mendHead(host: Host, { headIsBehind, entries, last }: Extract<Ledger, { sound: true }>): string | undefined {
+  if (!headIsBehind) return undefined;
+  const head = host.replace(HEAD, headText(entries.length, last));
+  return 'failed' in head ? head.failed : undefined;
+}
+
+function writeFrozen(
+  host: Host,
+  {
+    path,
+    text,
+    assets,
+  }: { readonly path: string; readonly text: string; readonly assets: ReadonlyMap<string, Uint8Array> },
+): string | undefined {
+  const files: (readonly [string, string | Uint8Array])[] = [
+    ...[...assets].map(([hash, bytes]) => [`${FOLDER}/assets/${hash}`, bytes] as const),
+    [path, text],
+  ];
+  for (const [file, content] of files) {
+    if (host.read(file) !== undefined) continue;
+    const made = host.create(file, content);
+    if ('failed' in made) return made.failed;
+  }
+  return undefined;
+}
+
+/** Where a release lies: its name carries its content, so that two attempts never meet in one file. */
+export function recordFile(release: Release): {
+  readonly path: string;
+  readonly text: string;
+  readonly sha256: string;
+} {
+  const text = recordText(release);
+  const hash = sha256(text);
+  return { path: `${FOLDER}/${release.model}-${release.revision}-${hash.slice(0, 12)}.json`, text, sha256: hash };
+}
