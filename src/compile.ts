@@ -10,7 +10,6 @@
  */
 import { makeCards } from './cards/make.ts';
 import type { Made } from './cards/make.ts';
-import { chartSheets } from './cards/charts.ts';
 import { makeSheets } from './cards/sheets.ts';
 import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
@@ -28,8 +27,6 @@ import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
-import { limitsTexts } from './print/limits-text.ts';
-import { printCharts } from './print/charts.ts';
 import { printAll } from './print/print.ts';
 import type { PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
@@ -45,7 +42,10 @@ export interface Derived {
   readonly facts: Facts;
 }
 
-/** A model after the checks: what is wrong with it, and its facts as far as they could be derived. */
+/**
+ * A model after the checks: what is wrong with it, and its facts as far as they could be derived. It is checked when its
+ * findings or its cards are first asked for: who asks for one model does not wait for a catalogue.
+ */
 export interface CheckedModel {
   readonly id: string;
   readonly file: string;
@@ -80,17 +80,46 @@ function deriveHand({ plant, readings }: Workspace, spec: Subject['spec'], hand:
 }
 
 function checkModel(
-  { id, file, findings: read }: ModelSource,
+  source: ModelSource,
   derived: readonly (readonly Derived[])[],
   index: number,
   workspace: Workspace,
   on: string,
 ): CheckedModel {
   const hands = derived[index]!;
-  const all = derived.flat().map(({ subject }) => subject);
+  const named = (key: 'title' | 'revision', otherwise: string): string => {
+    const reading = hands[0]?.facts.read((use) => use(hands[0]!.subject.spec[key]));
+    return reading?.ok ? reading.value : otherwise;
+  };
+  const outcome = once(() => outcomeOf(source, derived.flat(), hands, workspace, on));
+  const { id, file } = source;
+  return {
+    ...{ id, file, title: named('title', id), revision: named('revision', '?'), hands },
+    get cards() {
+      return outcome().cards;
+    },
+    get findings() {
+      return outcome().findings;
+    },
+  };
+}
+
+/** Worked out when first asked for, and kept. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
+function outcomeOf(
+  { findings: read }: ModelSource,
+  all: readonly Derived[],
+  hands: readonly Derived[],
+  workspace: Workspace,
+  on: string,
+): Pick<CheckedModel, 'cards' | 'findings'> {
   const known = [...workspace.findings, ...read];
   const made = hands.map(({ subject, facts }): Made & { found: readonly Finding[] } => {
-    const others = all.filter((other) => other !== subject);
+    const others = all.map((one) => one.subject).filter((other) => other !== subject);
     const bench = { subject, facts, others, on, seen: [] };
     const found = runChecks(bench, ['spec', 'derived'], known);
     if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };
@@ -108,12 +137,7 @@ function checkModel(
     (finding) => !ofPlant.has(keyOfFinding(finding)),
   );
   const findings = inOrder(hands[0] ? withoutPermitted(hands[0], hung, on) : hung);
-  const named = (key: 'title' | 'revision', otherwise: string): string => {
-    const reading = hands[0]?.facts.read((use) => use(hands[0]!.subject.spec[key]));
-    return reading?.ok ? reading.value : otherwise;
-  };
-  const cards = findings.some(isError) ? [] : byStation(made.map((one) => one.cards));
-  return { id, file, title: named('title', id), revision: named('revision', '?'), hands, cards, findings };
+  return { findings, cards: findings.some(isError) ? [] : byStation(made.map((one) => one.cards)) };
 }
 
 export const isError = (finding: Finding): boolean => finding.severity === 'error';
@@ -131,8 +155,18 @@ export function compileAll(host: Host, on: string = host.today()): Compiled {
   const models = checked.findings.some(isError)
     ? checked.models.map((model) => ({ ...model, cards: [] }))
     : checked.models;
-  const printed = models.filter(({ cards }) => cards.length > 0).flatMap(({ hands }) => hands);
-  return { checked, models, sheets: makeSheets(checked.workspace.plant, printed) };
+  const sheets = once(() =>
+    makeSheets(
+      checked.workspace.plant,
+      models.filter(({ cards }) => cards.length > 0).flatMap(({ hands }) => hands),
+    ),
+  );
+  return {
+    ...{ checked, models },
+    get sheets() {
+      return sheets();
+    },
+  };
 }
 
 export interface Printed {
@@ -176,75 +210,12 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
   return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
 }
 
-/** Step five for a release: one model's cards with slots for what is laid over them, standing by themselves. */
-export function printForRelease(host: Host, compiled: Compiled, id: string, on: string) {
-  const { assets, findings } = loadAssets(host);
-  const { plant } = compiled.checked.workspace;
-  const general = textsOf(plant);
-  const model = compiled.models.find((one) => one.id === id)!;
-  const output = printAll(
-    {
-      models: [
-        {
-          id,
-          title: model.title,
-          revision: model.revision,
-          cards: model.cards.map(({ card, code }) => ({
-            card,
-            posting: { revision: model.revision, status: 'released', date: on, code },
-          })),
-          findings: [],
-        },
-      ],
-      sheets: [],
-      plantName: general.name,
-      paper: general.paper,
-      date: on,
-      alone: true,
-      route: general.route,
-      kinds: [],
-      findings: [],
-    },
-    assets,
-  );
-  const limits = new Map(model.cards.map(({ card, code }) => [code, limitsTexts(card, assets)]));
-  const words = [...assets.words.sentences].filter(([key]) => key.startsWith('posted.'));
-  const files = new Map([...output.files].filter(([path]) => /^(?:models|assets)\//.test(path)));
-  const sheets = output.sheets.filter(({ name }) => name.startsWith('models/'));
-  return {
-    ...output,
-    files,
-    sheets,
-    limits,
-    words: Object.fromEntries(words.map(([key, { text }]) => [key.slice('posted.'.length), text])),
-    findings: [...findings, ...output.findings],
-  };
-}
-
-/** Chart forms of these models: for all stations, or for one. */
-export function printChartForms(host: Host, { checked, models }: Compiled, on: string, station?: string): Printed {
-  const { assets, findings, texts: own } = loadAssets(host);
-  const sheets = models.flatMap(({ cards, hands }) =>
-    cards
-      .filter(({ card }) => station === undefined || card.key.station === station)
-      .flatMap(({ card }) => {
-        const { subject, facts } = hands.find((one) => one.subject.hand === card.key.hand)!;
-        return chartSheets(card, subject, facts);
-      }),
-  );
-  const { name, paper } = textsOf(checked.workspace.plant);
-  const output = printCharts({ sheets, plantName: name, paper, date: on }, assets);
-  const texts = new Map([...checked.workspace.texts, ...own]);
-  const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
-  return { ...output, findings: shown };
-}
-
 /** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */
 const byStation = (hands: readonly (readonly MadeCard[])[]): MadeCard[] =>
   (hands[0] ?? []).flatMap((_, i) => hands.flatMap((cards) => cards[i] ?? []));
 
 /** What printing needs of the plant itself; a plant with errors still gets a page that says so. */
-function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; route: readonly string[] } {
+export function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; route: readonly string[] } {
   const facts = makeFacts([]);
   const or = <T>(reader: (use: Use) => T, otherwise: T): T => {
     const reading = facts.read(reader);

@@ -6,19 +6,22 @@
  *     ledger + records ─→ state on a day ─→ what hangs, what a code means, stored pages with status laid over them
  */
 import type { Compiled } from './compile.ts';
-import { isError, printForRelease } from './compile.ts';
+import { isError } from './compile.ts';
+import { printForRelease } from './printing.ts';
+import type { Card } from './cards/card.ts';
 import { factsOf } from './cards/facts-of.ts';
 import type { Facts } from './facts/facts.ts';
 import { leavesOf } from './facts/leaves.ts';
 import { showValue } from './facts/show.ts';
 import type { Host } from './host/host.ts';
+import type { PrintSheet } from './print/print.ts';
 import { resolvedData } from './read/resolved.ts';
 import type { Quantity } from './units/quantity.ts';
 import type { Entry } from './release/entries.ts';
 import { entryPath, entryText, FOLDER, HEAD, headText, readLedger, sha256 } from './release/ledger.ts';
 import type { Ledger } from './release/ledger.ts';
 import { recordText } from './release/record.ts';
-import type { Release, ReleasedCard, ReleasedFact } from './release/record.ts';
+import type { Release, ReleasedCard, ReleasedFact, ReleasedSheet } from './release/record.ts';
 import { stateOn } from './release/state.ts';
 import type { State } from './release/state.ts';
 import type { Known } from './release/wall.ts';
@@ -61,7 +64,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
     key: card.key,
     code,
     station: card.station.text,
-    file: `models/${id}/${card.key.station}${card.key.hand === 'left' ? '-left' : ''}`,
+    files: filesOf(card),
     card,
     rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
     limits: printed.limits.get(code)!,
@@ -90,16 +93,32 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
       model: id,
       title: model.title,
       revision: model.revision,
-      spec: resolvedData(source.root!, source.variants[0]!.spec),
+      spec: JSON.stringify(resolvedData(source.root!, source.variants[0]!.spec)),
       plant: Object.fromEntries(plantLines),
       cards,
       facts: Object.fromEntries(model.hands.map(({ subject, facts }) => [subject.hand, frozenFacts(facts)])),
       pages: Object.fromEntries(pages),
-      sheets: printed.sheets.filter(({ name }) => name !== `models/${id}/${id}.pdf`),
+      sheets: printed.sheets.flatMap((sheet) => stretchOf(sheet, new Map(pages))),
       assets: Object.fromEntries(carried.map(([path, content]) => [path, sha256(content)])),
       words: printed.words,
     },
   };
+}
+
+/** As printing names them: the page, then its drawings. */
+function filesOf({ key, drawings }: Card): readonly string[] {
+  const name = `models/${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}`;
+  return [`${name}.html`, ...drawings.map((drawing) => `${name}-${drawing.id}.svg`)];
+}
+
+/** The body a sheet is printed from stands in the page of its card. */
+function stretchOf(
+  { name, title, paper, body }: PrintSheet,
+  pages: ReadonlyMap<string, string>,
+): readonly ReleasedSheet[] {
+  const page = name.replace(/\.pdf$/, '.html');
+  const from = pages.get(page)?.indexOf(body) ?? -1;
+  return from < 0 ? [] : [{ name, title, paper, page, from, to: from + body.length }];
 }
 
 /** `cutters.mill-8` of `plant.cutters.mill-8.diameter`. */

@@ -1,5 +1,5 @@
 /** What commands that write to the ledger ask for: who, why, and a name the plant knows. */
-import type { Compiled } from '../compile.ts';
+import type { Checked } from '../compile.ts';
 import { present } from '../facts/row.ts';
 import { offer } from '../findings/nearest.ts';
 import type { Io } from './io.ts';
@@ -31,6 +31,6 @@ export function signed(
 }
 
 /** Names of the plant that may sign; undefined where it lists none. */
-export function peopleOf({ checked }: Compiled): readonly string[] | undefined {
-  return present(present(checked.workspace.plant.plant)?.people)?.map(({ text }) => text);
+export function peopleOf({ workspace }: Checked): readonly string[] | undefined {
+  return present(present(workspace.plant.plant)?.people)?.map(({ text }) => text);
 }

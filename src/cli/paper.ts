@@ -7,7 +7,7 @@ import { progress } from './progress.ts';
 /** PDFs into the tree. With no browser the HTML stands alone and one line says how to get one; what fails is returned. */
 export async function addPaper(
   host: Host,
-  { shell, sheets }: Printed,
+  { shell, sheets }: Pick<Printed, 'shell' | 'sheets'>,
   tree: Map<string, string | Uint8Array>,
   io: Io,
 ): Promise<string | undefined> {

@@ -6,8 +6,8 @@ export interface ReleasedCard {
   readonly key: CardKey;
   readonly code: string;
   readonly station: string;
-  /** Path of its page in the tree, without its ending. */
-  readonly file: string;
+  /** Paths of its page and its drawings in the tree, the page first. */
+  readonly files: readonly string[];
   /** As plain data, numbers as text. */
   readonly card: unknown;
   /** Rows of the plant that went into it, `cutters.mill-8`. */
@@ -31,13 +31,24 @@ export interface ReleasedFact {
   };
 }
 
+export interface ReleasedSheet {
+  /** Path of the PDF. */
+  readonly name: string;
+  readonly title: string;
+  readonly paper: string;
+  readonly page: string;
+  /** Offsets in the text of that page. */
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface Release {
   readonly format: 1;
   readonly model: string;
   readonly title: string;
   readonly revision: string;
-  /** The spec with all it is based on merged in, as data; every length with its unit. */
-  readonly spec: unknown;
+  /** The spec with all it is based on merged in, as JSON in its own order; every length with its unit. */
+  readonly spec: string;
   /** Rows of the plant that went into its cards: each line of them as written. */
   readonly plant: Readonly<Record<string, string>>;
   readonly cards: readonly ReleasedCard[];
@@ -45,13 +56,8 @@ export interface Release {
   readonly facts: Readonly<Record<string, readonly ReleasedFact[]>>;
   /** Pages and drawings by path; what is laid over them stands as slots. */
   readonly pages: Readonly<Record<string, string>>;
-  /** What paper is printed from: bodies by path of the PDF, and the paper. */
-  readonly sheets: readonly {
-    readonly name: string;
-    readonly title: string;
-    readonly body: string;
-    readonly paper: string;
-  }[];
+  /** What paper is printed from: a stretch of a page, and the paper. */
+  readonly sheets: readonly ReleasedSheet[];
   /** Style, fonts and the shell of PDFs: path to SHA-256 of a file below `released/assets/`. */
   readonly assets: Readonly<Record<string, string>>;
   /** What a status is called, in the words of the day it was released. */
@@ -60,7 +66,7 @@ export interface Release {
 
 /** Keys in one order at every depth: the same release is the same text. */
 export function recordText(release: Release): string {
-  return `${JSON.stringify(ordered(release), undefined, 1)}\n`;
+  return `${JSON.stringify(ordered(release))}\n`;
 }
 
 function ordered(value: unknown): unknown {

@@ -33,11 +33,12 @@ export function replay(
   const sheets: Replayed['sheets'][number][] = [];
   for (const card of cards) {
     const filling = fillingOf(card, of, on, known, state);
-    for (const [path, text] of Object.entries(of.record.pages)) {
-      if (path === `${card.file}.html` || path.startsWith(`${card.file}-`)) pages.set(path, filled(text, filling));
-    }
+    for (const path of card.files) pages.set(path, filled(of.record.pages[path]!, filling));
     for (const sheet of of.record.sheets)
-      if (sheet.name === `${card.file}.pdf`) sheets.push({ ...sheet, body: filled(sheet.body, filling) });
+      if (sheet.page === card.files[0]) {
+        const body = of.record.pages[sheet.page]!.slice(sheet.from, sheet.to);
+        sheets.push({ name: sheet.name, title: sheet.title, paper: sheet.paper, body: filled(body, filling) });
+      }
   }
   return { pages, sheets };
 }

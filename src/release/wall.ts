@@ -48,7 +48,7 @@ export function hangingOn(known: readonly Known[], state: State): readonly Hangi
       const { standing } = of.released;
       const ends = (standing.is === 'run-out' || standing.is === 'current') && !nextCarries(of, card, known);
       const to = ends ? standing.to : undefined;
-      const begun = others.length === 0 && changesFrom(of, card, inForce) ? { from: of.released.from } : {};
+      const begun = takesOver(of, card, inForce) ? { from: of.released.from } : {};
       return [
         {
           card,
@@ -77,14 +77,15 @@ function nextCarries(of: Known, card: ReleasedCard, known: readonly Known[]): bo
   return next !== undefined && carries(next, card);
 }
 
-/** Whether another card of that station and hand still hangs beside it, from an older release. */
-const changesFrom = (of: Known, card: ReleasedCard, inForce: readonly Known[]): boolean =>
-  inForce.some(
-    (other) =>
-      other !== of &&
-      other.released.model === of.released.model &&
-      other.record.cards.some(({ key, code }) => sameCardKey(key, card.key) && code !== card.code),
-  );
+/** Whether another card of that station and hand still hangs beside it, from a release before. */
+const takesOver = (of: Known, card: ReleasedCard, inForce: readonly Known[]): boolean =>
+  inForce
+    .slice(0, inForce.indexOf(of))
+    .some(
+      (other) =>
+        other.released.model === of.released.model &&
+        other.record.cards.some(({ key, code }) => sameCardKey(key, card.key) && code !== card.code),
+    );
 
 /** The revision with which a card's content began: back through the releases that have it, without a gap. */
 export function sinceOf(of: Known, card: ReleasedCard, known: readonly Known[]): string {

@@ -10,12 +10,15 @@ import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { pick } from '../pick.ts';
+import { releasedCards } from '../released-cards.ts';
 import { addPaper } from '../paper.ts';
 
 interface Options extends Common {
   readonly station?: string;
   readonly pdf: boolean;
   readonly out?: string;
+  /** true: all that hang. */
+  readonly released?: string | true;
 }
 
 export default function add(program: Command, io: Io, done: (code: number) => void): void {
@@ -29,7 +32,10 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
       '--out <dir>',
       'where to write; out/ for all, out/part/ for a part, so that a part never takes the place of the whole',
     )
-    .action(async (models: string[], options: Options) => done(await cards(models, options, io)));
+    .option('--released [release]', 'the released cards as they were stored: all that hang, or those of MODEL@REVISION')
+    .action(async (models: string[], options: Options) =>
+      done(await (options.released === undefined ? cards(models, options, io) : releasedCards(models, options, io))),
+    );
 }
 
 async function cards(names: readonly string[], options: Options, io: Io): Promise<number> {

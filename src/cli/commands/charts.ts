@@ -1,6 +1,7 @@
 /** platen charts [MODEL…]: forms for control charts, with what the readings so far come to. */
 import type { Command } from 'commander';
-import { compileAll, isError, printChartForms } from '../../compile.ts';
+import { compileAll, isError } from '../../compile.ts';
+import { printChartForms } from '../../printing.ts';
 import { findingText } from '../../findings/render.ts';
 import { counted } from '../count.ts';
 import { busy } from '../busy.ts';

@@ -80,7 +80,7 @@ function release(name: string, options: Options, io: Io): number {
     io.out(previewText(frozen, changes, before?.released.revision));
     return EXIT.good;
   }
-  const by = signed(options, peopleOf(compiled), io);
+  const by = signed(options, peopleOf(compiled.checked), io);
   if (!by) return EXIT.usage;
   return carryOut({ frozen, opened, changes }, askedOf(options, by, on), options.root, io);
 }
