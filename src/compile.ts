@@ -94,7 +94,11 @@ function checkModel(
   const outcome = once(() => outcomeOf(source, derived.flat(), hands, workspace, on));
   const { id, file } = source;
   return {
-    ...{ id, file, title: named('title', id), revision: named('revision', '?'), hands },
+    id,
+    file,
+    title: named('title', id),
+    revision: named('revision', '?'),
+    hands,
     get cards() {
       return outcome().cards;
     },
@@ -162,7 +166,8 @@ export function compileAll(host: Host, on: string = host.today()): Compiled {
     ),
   );
   return {
-    ...{ checked, models },
+    checked,
+    models,
     get sheets() {
       return sheets();
     },

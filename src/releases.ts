@@ -18,8 +18,7 @@ import type { PrintSheet } from './print/print.ts';
 import { resolvedData } from './read/resolved.ts';
 import type { Quantity } from './units/quantity.ts';
 import type { Entry } from './release/entries.ts';
-import { entryPath, entryText, FOLDER, HEAD, headText, readLedger, sha256 } from './release/ledger.ts';
-import type { Ledger } from './release/ledger.ts';
+import { FOLDER, readLedger, sha256 } from './release/ledger.ts';
 import { recordText } from './release/record.ts';
 import type { Release, ReleasedCard, ReleasedFact, ReleasedSheet } from './release/record.ts';
 import { stateOn } from './release/state.ts';
@@ -160,55 +159,6 @@ const numberOf = ({ kind, value, low, high, unit, decimals }: Quantity): NonNull
   unit,
   decimals,
 });
-
-/**
- * Writes what an entry needs, then the entry: before that step nothing is released, after it all is. What a crash leaves
- * without an entry is named by its own content and found again or never looked at.
- */
-export function enter(
-  host: Host,
-  make: (ledger: Extract<Ledger, { sound: true }>) => Entry,
-  frozen?: { readonly path: string; readonly text: string; readonly assets: ReadonlyMap<string, Uint8Array> },
-): { readonly entered: Entry } | { readonly failed: string } {
-  const ledger = readLedger(host);
-  if (!ledger.sound) return { failed: `The ledger was altered: ${ledger.file}: ${ledger.what}.` };
-  const failed = (frozen && writeFrozen(host, frozen)) ?? mendHead(host, ledger);
-  if (failed !== undefined) return { failed };
-  const entry = make(ledger);
-  const number = ledger.entries.length + 1;
-  const text = entryText(number, ledger.last, entry);
-  const made = host.create(entryPath(number), text);
-  if ('failed' in made) return { failed: `Nothing was entered: ${made.failed}` };
-  const head = host.replace(HEAD, headText(number, sha256(text)));
-  // The entry is in force; the next one puts the head right.
-  return 'failed' in head ? { failed: `It is entered, but ${head.failed}` } : { entered: entry };
-}
-
-function mendHead(host: Host, { headIsBehind, entries, last }: Extract<Ledger, { sound: true }>): string | undefined {
-  if (!headIsBehind) return undefined;
-  const head = host.replace(HEAD, headText(entries.length, last));
-  return 'failed' in head ? head.failed : undefined;
-}
-
-function writeFrozen(
-  host: Host,
-  {
-    path,
-    text,
-    assets,
-  }: { readonly path: string; readonly text: string; readonly assets: ReadonlyMap<string, Uint8Array> },
-): string | undefined {
-  const files: (readonly [string, string | Uint8Array])[] = [
-    ...[...assets].map(([hash, bytes]) => [`${FOLDER}/assets/${hash}`, bytes] as const),
-    [path, text],
-  ];
-  for (const [file, content] of files) {
-    if (host.read(file) !== undefined) continue;
-    const made = host.create(file, content);
-    if ('failed' in made) return made.failed;
-  }
-  return undefined;
-}
 
 /** Where a release lies: its name carries its content, so that two attempts never meet in one file. */
 export function recordFile(release: Release): {

@@ -81,7 +81,7 @@ function textOf(found: Answer, { known }: Released, code: string): string {
       return `WITHDRAWN, do not use: ${card(found.card, found.of.record.title)}. ${found.reason}`;
     case 'draft':
       return 'DRAFT, not for the floor: it was never released.';
-    default: {
+    case 'unknown': {
       const near = nearest(
         code.toUpperCase(),
         new Set(known.flatMap(({ record }) => record.cards.map((one) => one.code))),

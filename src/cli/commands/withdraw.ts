@@ -1,7 +1,8 @@
 /** platen withdraw MODEL@REVISION: no body is made by that release any more, and its codes say so. */
 import type { Command } from 'commander';
 import { checkAll } from '../../compile.ts';
-import { enter, openReleases } from '../../releases.ts';
+import { enter } from '../../release/enter.ts';
+import { openReleases } from '../../releases.ts';
 import { offer } from '../../findings/nearest.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
