@@ -23,9 +23,14 @@ export function enter(
 ): { readonly entered: Entry } | { readonly failed: string } {
   const ledger = readLedger(host);
   if (!ledger.sound) return { failed: `The ledger was altered: ${ledger.file}: ${ledger.what}.` };
+  const entry = make(ledger);
+  const last = ledger.entries.at(-1);
+  if (last && entry.on < last.on)
+    return {
+      failed: `The last entry of the ledger is of ${last.on}: one of ${entry.on} would change what was said since.`,
+    };
   const failed = (frozen && writeFrozen(host, frozen)) ?? mendHead(host, ledger);
   if (failed !== undefined) return { failed };
-  const entry = make(ledger);
   const number = ledger.entries.length + 1;
   const text = entryText(number, ledger.last, entry);
   const made = host.create(entryPath(number), text);

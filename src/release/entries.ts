@@ -28,6 +28,17 @@ export interface ReleaseAct extends Act {
   readonly oldUntil?: string;
 }
 
+/**
+ * The same cards in other words, another language or with other templates: a version of the release, under the same codes. It
+ * supersedes nothing; from its day on it is what is posted.
+ */
+export interface VersionAct extends Act {
+  readonly act: 'version';
+  readonly model: string;
+  readonly revision: string;
+  readonly record: ReleaseAct['record'];
+}
+
 export interface WithdrawAct extends Act {
   readonly act: 'withdraw';
   readonly model: string;
@@ -65,7 +76,7 @@ export interface DeviationAct extends Act {
   readonly count?: number;
 }
 
-export type Entry = ReleaseAct | WithdrawAct | HoldAct | LiftAct | DeviationAct;
+export type Entry = ReleaseAct | VersionAct | WithdrawAct | HoldAct | LiftAct | DeviationAct;
 
 export const startText = (start: Start): string =>
   'date' in start ? `from ${start.date}` : `from order ${start.order}`;

@@ -96,7 +96,7 @@ function withHead(files: LedgerFiles, entries: readonly Entry[], last: string): 
 /** Every release is the file that was released. */
 function withRecords(files: LedgerFiles, entries: readonly Entry[]): Ledger | undefined {
   for (const entry of entries) {
-    if (entry.act !== 'release') continue;
+    if (entry.act !== 'release' && entry.act !== 'version') continue;
     const { path, sha256: wanted } = entry.record;
     const bytes = files.read(path);
     if (!bytes)

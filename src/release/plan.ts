@@ -41,6 +41,12 @@ export function changesOf(release: Release, before: Known | undefined): readonly
   return [...now, ...gone];
 }
 
+/** A release of that letter with the very same cards: what is new is how they are worded or laid out. */
+export function sameCards(release: Release, known: readonly Known[]): Known | undefined {
+  const same = known.find(({ released }) => released.model === release.model && released.revision === release.revision);
+  return same && changesOf(release, same).every(({ what }) => what === 'same') ? same : undefined;
+}
+
 /** Why it is refused, in a sentence with what would mend it; undefined where it may be made. */
 export function refusal(
   release: Release,
@@ -53,9 +59,7 @@ export function refusal(
   const same = own.find(({ released }) => released.revision === release.revision);
   if (same) {
     const changes = changesOf(release, same).filter(({ what }) => what !== 'same');
-    return changes.length === 0
-      ? `${release.model}@${release.revision} is released already, and no card has changed since.`
-      : `${release.model}@${release.revision} is released already, and ${changes.length} of its cards have changed since: give it the next letter.`;
+    return `${release.model}@${release.revision} is released already, and ${changes.length} of its cards have changed since: give it the next letter.`;
   }
   if (last && !later(release.revision, last.released.revision))
     return `The last release of ${release.model} is ${last.released.revision}: ${release.revision} does not come after it.`;

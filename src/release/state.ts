@@ -10,6 +10,7 @@ export type Standing =
   | { readonly is: 'superseded'; readonly by: string; readonly from: Start }
   | { readonly is: 'withdrawn'; readonly act: WithdrawAct };
 
+/** Its record is that of its latest version. */
 export interface Released extends ReleaseAct {
   readonly standing: Standing;
 }
@@ -27,10 +28,22 @@ export function stateOn(entries: readonly Entry[], on: string): State {
   const known = entries.filter((entry) => entry.on <= on);
   const releases = known.filter((entry): entry is ReleaseAct => entry.act === 'release');
   return {
-    releases: releases.map((release) => ({ ...release, standing: standingOf(release, known, on) })),
+    releases: releases.map((release) => ({
+      ...release,
+      record: versionOf(release, known),
+      standing: standingOf(release, known, on),
+    })),
     holds: holdsIn(known),
     deviations: known.filter((entry): entry is DeviationAct => entry.act === 'deviation' && entry.until >= on),
   };
+}
+
+function versionOf({ model, revision, record }: ReleaseAct, known: readonly Entry[]): ReleaseAct['record'] {
+  const versions = known.filter(
+    (entry) => entry.act === 'version' && entry.model === model && entry.revision === revision,
+  );
+  const last = versions.at(-1);
+  return last?.act === 'version' ? last.record : record;
 }
 
 function standingOf(release: ReleaseAct, known: readonly Entry[], on: string): Standing {

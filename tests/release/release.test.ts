@@ -136,7 +136,7 @@ describe('a release', () => {
       expect(code).toBe(1);
       expect(released(shop.host)).toEqual(before);
     };
-    await refused('--under-way use-as-is', 'no card has changed since');
+    await refused('--under-way use-as-is', 'nothing has changed since');
     touchSizing(shop, 'C');
     await refused('--under-way use-as-is', '1 of its cards have changed since: give it the next letter');
     touchSizing(shop, 'B');
@@ -254,6 +254,26 @@ describe('what was stored', () => {
     expect(out).not.toContain('thickness.part.cap.sized');
   });
 
+  test('in other words is a version under the same codes, and supersedes nothing', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    const before = await shop.codes('2026-12-02');
+    const page = async (on: string) => {
+      await shop.platen(`cards --released --station sizing --no-pdf --on ${on} --out out/x`);
+      return new TextDecoder().decode(shop.host.published.get('out/x')!.get('tarn@C/models/tarn/sizing.html'));
+    };
+    const words = new TextDecoder().decode(shop.host.shipped('templates/words/en.yaml'));
+    shop.host.replace(
+      'templates/words/en.yaml',
+      words.replace('Run the proof piece first', 'First run the proof piece'),
+    );
+    const { code, out } = await shop.platen('release tarn --reason clearer --name Reed --on 2026-12-02');
+    expect([code, out]).toEqual([0, expect.stringContaining('tarn@C has a new version')]);
+    expect(await shop.codes('2026-12-02')).toEqual(before);
+    expect(await page('2026-12-01')).toContain('Run the proof piece first');
+    expect(await page('2026-12-02')).toContain('First run the proof piece');
+  });
+
   test('is the same file twice, whatever the clock says', async () => {
     const records = await Promise.all(
       ['2026-11-25', '2027-03-01'].map(async (on) => {
@@ -342,6 +362,13 @@ describe('holds and deviations', () => {
     expect(page).not.toContain('</style><b>');
     expect(page).toContain('&lt;script&gt;alert(1)&lt;/script&gt; &amp; more');
   });
+});
+
+test('an entry of a day before the last one is refused: it would change what was said since', async () => {
+  const shop = workshop();
+  await shop.platen(`release tarn ${FROM_C}`);
+  const { code, err } = await shop.platen('hold tarn --reason x --name Reed --on 2026-11-24');
+  expect([code, err]).toEqual([1, expect.stringContaining('The last entry of the ledger is of 2026-11-25')]);
 });
 
 describe('a code', () => {

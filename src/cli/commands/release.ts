@@ -10,8 +10,9 @@ import { freeze, openReleases, recordFile } from '../../releases.ts';
 import type { Frozen, Released } from '../../releases.ts';
 import { startText, UNDER_WAY } from '../../release/entries.ts';
 import type { UnderWay } from '../../release/entries.ts';
-import { changesOf, refusal, releaseAct } from '../../release/plan.ts';
+import { changesOf, refusal, releaseAct, sameCards } from '../../release/plan.ts';
 import type { Asked, Change } from '../../release/plan.ts';
+import type { Known } from '../../release/wall.ts';
 import { busy } from '../busy.ts';
 import { counted } from '../count.ts';
 import type { Common, Io } from '../io.ts';
@@ -103,6 +104,8 @@ interface Plan {
 function carryOut({ frozen, opened, changes }: Plan, asked: Asked, root: string, io: Io): number {
   const host = io.host(root);
   const { release } = frozen;
+  const same = sameCards(release, opened.known);
+  if (same) return newVersion(frozen, same, asked, root, io);
   const refused = refusal(release, opened.known, asked, comesAfter);
   if (refused !== undefined) {
     io.err(`${refused}\n`);
@@ -122,6 +125,30 @@ function carryOut({ frozen, opened, changes }: Plan, asked: Asked, root: string,
     `${release.model}@${release.revision} is released, ${startText(asked.from)}.\n${changeLines(changes).join('')}`,
   );
   io.out('Pull and post: platen posted. Print: platen cards --released.\n');
+  return EXIT.good;
+}
+
+/** The same cards, worded or laid out otherwise: they keep their codes, and nothing is superseded. */
+function newVersion({ release, assets }: Frozen, same: Known, asked: Asked, root: string, io: Io): number {
+  const { path, text, sha256 } = recordFile(release);
+  const { model, revision } = release;
+  if (same.released.record.sha256 === sha256) {
+    io.err(`${model}@${revision} is released already, and nothing has changed since.\n`);
+    return EXIT.errors;
+  }
+  const { on, name, reason } = asked;
+  const done = enter(
+    io.host(root),
+    () => ({ act: 'version', on, name, reason, model, revision, record: { path, sha256 } }),
+    { path, text, assets },
+  );
+  if ('failed' in done) {
+    io.err(`${done.failed}\n`);
+    return EXIT.errors;
+  }
+  io.out(
+    `${model}@${revision} has a new version: the same cards under the same codes, otherwise worded or laid out.\n`,
+  );
   return EXIT.good;
 }
 

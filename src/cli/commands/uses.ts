@@ -5,6 +5,8 @@ import { offer } from '../../findings/nearest.ts';
 import type { UseOfName } from '../../uses.ts';
 import { plantNames, usesOf } from '../../uses.ts';
 import { counted } from '../count.ts';
+import { openReleases } from '../../releases.ts';
+import type { Released } from '../../releases.ts';
 import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
@@ -25,10 +27,30 @@ function uses(name: string, options: Common & { json?: boolean }, io: Io): numbe
     io.err(`Nothing in the plant is called "${name}". ${offer(name, plantNames(compiled))}\n`);
     return EXIT.usage;
   }
-  if (options.json) io.out(`${JSON.stringify(found, undefined, 2)}\n`);
-  else for (const one of found) io.out(`${lines(one).join('\n')}\n`);
+  const opened = openReleases(io.host(options.root), options.on ?? io.host(options.root).today());
+  if ('altered' in opened) io.err(`${opened.altered}\n`);
+  const all = found.map((one) => ({ ...one, releases: 'altered' in opened ? [] : releasesWith(opened, one) }));
+  if (options.json) io.out(`${JSON.stringify(all, undefined, 2)}\n`);
+  else for (const one of all) io.out(`${[...lines(one), ...one.releases.map(releaseLine)].join('\n')}\n`);
   return EXIT.good;
 }
+
+interface InRelease {
+  readonly release: string;
+  readonly standing: string;
+  readonly codes: readonly string[];
+}
+
+/** Released cards that the row went into, whatever became of them. */
+const releasesWith = ({ known }: Released, { table, name }: UseOfName): readonly InRelease[] =>
+  known.flatMap(({ record, released }) => {
+    const codes = record.cards.filter(({ rows }) => rows.includes(`${table}.${name}`)).map(({ code }) => code);
+    const release = `${record.model}@${record.revision}`;
+    return codes.length === 0 ? [] : [{ release, standing: released.standing.is, codes }];
+  });
+
+const releaseLine = ({ release, standing, codes }: InRelease): string =>
+  `  released ${release}, ${standing}: ${codes.join(', ')}`;
 
 function lines({ table, name, at, plant, models }: UseOfName): string[] {
   const cards = models.reduce((sum, model) => sum + model.cards.length, 0);
