@@ -152,9 +152,8 @@ test('each fault changes one place, and its lines are there', () => {
 });
 
 test('each fault is an error, at its line, with one finding at the top', { timeout: 300_000 }, () => {
-  const isKnown = ({ name }: ByHand): boolean => known.some((one) => one.startsWith(`${name}: `));
   const chosen = byHand.filter((fault, i) =>
-    only === undefined ? all !== undefined || isKnown(fault) || i % 5 === 0 : chosenByName(fault.name),
+    only === undefined ? all !== undefined || i % 4 === 0 : chosenByName(fault.name),
   );
   const results = chosen.map(judged);
   console.log(table(results));
@@ -165,5 +164,7 @@ test('each fault is an error, at its line, with one finding at the top', { timeo
     const what = shortcoming(result);
     return what === undefined ? [] : [`${result.fault.name}: ${what}`];
   });
-  expect(short.toSorted()).toEqual(known.filter((one) => only === undefined || chosenByName(one)).toSorted());
+  expect(short.toSorted()).toEqual(
+    known.filter((one) => chosen.some(({ name }) => one.startsWith(`${name}: `))).toSorted(),
+  );
 });
