@@ -1,12 +1,16 @@
 /** What is printed beside the cards of a compile: a model for its release, and forms for control charts. */
 import type { Compiled, Printed } from './compile.ts';
-import { textsOf } from './compile.ts';
+import { isError, textsOf } from './compile.ts';
 import { loadAssets } from './assets.ts';
 import { chartSheets } from './cards/charts.ts';
+import type { Finding } from './findings/finding.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
 import { printCharts } from './print/charts.ts';
 import { limitsTexts } from './print/limits-text.ts';
+import { linkedCss } from './print/assets.ts';
+import { markup } from './print/markup.ts';
+import { templateSet } from './print/templates.ts';
 import { printAll } from './print/print.ts';
 
 /** Step five for a release: one model's cards with slots for what is laid over them, standing by themselves. */
@@ -70,4 +74,49 @@ export function printChartForms(host: Host, { checked, models }: Compiled, on: s
   const texts = new Map([...checked.workspace.texts, ...own]);
   const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
   return { ...output, findings: shown };
+}
+
+/** A released card on the page that leads to them. */
+export interface PostedRow {
+  readonly stationId: string;
+  readonly station: string;
+  readonly code: string;
+  readonly title: string;
+  readonly left: boolean;
+  readonly status: string;
+  readonly since: string;
+  /** Path of its page from the landing page. */
+  readonly href: string;
+}
+
+/** The landing page of what hangs, and the style and fonts it needs; undefined where the templates are broken. */
+export function printPostedIndex(
+  host: Host,
+  rows: readonly PostedRow[],
+  on: string,
+): ReadonlyMap<string, string | Uint8Array> | undefined {
+  const { assets, findings } = loadAssets(host);
+  const told: Finding[] = [...findings];
+  const tell = (finding: Finding) => void told.push(finding);
+  const render = templateSet(assets.templates, assets.words, tell);
+  const stations = [...new Map(rows.map((row) => [row.stationId, row.station]))].map(([id, name]) => ({
+    name,
+    cards: rows.filter((row) => row.stationId === id),
+  }));
+  const body = render('posted', { date: on, stations });
+  const page = render('document', {
+    language: assets.words.language,
+    title: on,
+    plant: '',
+    style: markup('<link rel="stylesheet" href="assets/print.css">'),
+    home: null,
+    body: markup(body),
+  });
+  if (told.some(isError)) return undefined;
+  const fonts = assets.fonts.map(({ file, bytes }) => [`assets/${file}`, bytes] as const);
+  return new Map<string, string | Uint8Array>([
+    ['index.html', page],
+    ['assets/print.css', linkedCss(assets)],
+    ...fonts,
+  ]);
 }

@@ -3,7 +3,9 @@ import type { Host } from '../host/host.ts';
 import { openReleases } from '../releases.ts';
 import type { Released } from '../releases.ts';
 import { FOLDER } from '../release/ledger.ts';
-import { replay } from '../release/replay.ts';
+import { fillingOf, replay } from '../release/replay.ts';
+import { printPostedIndex } from '../printing.ts';
+import type { PostedRow } from '../printing.ts';
 import { hangingOn } from '../release/wall.ts';
 import type { Known } from '../release/wall.ts';
 import { offer } from '../findings/nearest.ts';
@@ -54,6 +56,7 @@ export async function releasedCards(models: readonly string[], options: Options,
     const own = sheets.map((sheet) => ({ ...sheet, name: `${folder}/${sheet.name}`, paper: sheet.paper as 'A4' }));
     shells.set(shell, [...(shells.get(shell) ?? []), ...own]);
   }
+  if (options.released === true) addIndex(host, chosen, opened, on, tree);
   const failed = options.pdf ? await paper(host, shells, tree, io) : undefined;
   const published = failed === undefined ? host.publish(options.out ?? 'out/released', tree) : { failed };
   if ('failed' in published) {
@@ -91,6 +94,28 @@ function choose(
   return {
     cards: releases.map((of) => ({ of, codes: up.filter((one) => one.of === of).map(({ card }) => card.code) })),
   };
+}
+
+/** Without it the cards are there all the same: what was stored does not hang on the templates of today. */
+function addIndex(host: Host, { cards }: Chosen, { known, state }: Released, on: string, tree: Tree): void {
+  const rows = cards.flatMap(({ of, codes }) =>
+    of.record.cards
+      .filter(({ code }) => codes.includes(code))
+      .map((card): PostedRow => {
+        const { status, revision } = fillingOf(card, of, on, known, state);
+        return {
+          stationId: card.key.station,
+          station: card.station,
+          code: card.code,
+          title: of.record.title,
+          left: card.key.hand === 'left',
+          status,
+          since: revision,
+          href: `${of.record.model}@${of.record.revision}/${card.files[0]}`,
+        };
+      }),
+  );
+  for (const [path, content] of printPostedIndex(host, rows, on) ?? []) tree.set(path, content);
 }
 
 async function paper(host: Host, shells: ReadonlyMap<string, Sheets>, tree: Tree, io: Io): Promise<string | undefined> {

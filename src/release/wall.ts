@@ -35,10 +35,12 @@ export interface Down {
   readonly by?: string;
 }
 
-/** By station in the order given, then as released. */
+/** By station in the order of the latest release's route, then as released. */
 export function hangingOn(known: readonly Known[], state: State): readonly Hanging[] {
   const inForce = known.filter(({ released }) => hangs(released));
-  return inForce.flatMap((of) =>
+  const route = [...new Set(inForce.toReversed().flatMap(({ record }) => record.cards.map(({ key }) => key.station)))];
+  const place = ({ card }: Hanging) => route.indexOf(card.key.station);
+  const hanging = inForce.flatMap((of) =>
     of.record.cards.flatMap((card): Hanging[] => {
       const others = inForce.filter(
         (other) => other !== of && other.released.model === of.released.model && carries(other, card),
@@ -66,6 +68,7 @@ export function hangingOn(known: readonly Known[], state: State): readonly Hangi
       ];
     }),
   );
+  return hanging.toSorted((a, b) => place(a) - place(b));
 }
 
 const carries = ({ record }: Known, card: ReleasedCard): boolean =>

@@ -313,6 +313,20 @@ describe('holds and deviations', () => {
     );
   });
 
+  test('the landing page leads to each card that hangs', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    await shop.platen('cards --released --no-pdf --on 2026-11-27 --out out/x');
+    const tree = shop.host.published.get('out/x')!;
+    const index = new TextDecoder().decode(tree.get('index.html'));
+    const links = [...index.matchAll(/href="(tarn@C[^"]*)"/g)].map(([, href]) => href!);
+    expect(links).toHaveLength(14);
+    for (const href of links) expect(tree.has(href), href).toBe(true);
+    expect(index).toMatch(
+      /What hangs on 2026-11-27[\s\S]*Conditioning store[\s\S]*CURRENT on 2026-11-27; content since revision C/,
+    );
+  });
+
   test('a held model marks all its cards; one lot of an adhesive those that use it', async () => {
     const shop = workshop();
     await shop.platen(`release tarn ${FROM_C}`);
