@@ -66,6 +66,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
     files: filesOf(card),
     card,
     rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
+    names: namedRows(factsOf(card)),
     limits: printed.limits.get(code)!,
   }));
   const used = new Set(cards.flatMap(({ rows }) => rows));
@@ -122,6 +123,10 @@ function stretchOf(
 
 /** `cutters.mill-8` of `plant.cutters.mill-8.diameter`. */
 const rowOf = (fact: string): string | undefined => /^plant\.([^.]+\.[^.]+)(?:\.|$)/.exec(fact)?.[1];
+
+/** Rows whose title is one of these facts. */
+const namedRows = (ids: Iterable<string>): readonly string[] =>
+  [...ids].flatMap((id) => (id.endsWith('.title') ? (rowOf(id) ?? []) : [])).toSorted();
 
 /** Rows of the plant behind these facts, by whatever way. */
 function rowsOf(facts: Facts, ids: Iterable<string>): readonly string[] {

@@ -12,6 +12,8 @@ export interface ReleasedCard {
   readonly card: unknown;
   /** Rows of the plant that went into it, `cutters.mill-8`. */
   readonly rows: readonly string[];
+  /** Those of them that it names: what is asked for at the station itself. */
+  readonly names: readonly string[];
   /** Limits on it: what they are of in words, and as they stand there. */
   readonly limits: readonly { readonly fact: string; readonly what: string; readonly text: string }[];
 }

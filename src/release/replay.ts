@@ -50,7 +50,7 @@ export function fillingOf(card: ReleasedCard, of: Known, on: string, known: read
     (words[id] ?? `[${id}]`).replace(/\{([a-z-]+)\}/g, (_, name: string) => places[name] ?? `[${name}]`);
   const start = (at: Start) =>
     'date' in at ? text('start-date', { date: at.date }) : text('start-order', { order: String(at.order) });
-  const holds = heldOf(card, model, state);
+  const holds = heldOf(card, of.record, state);
   const deviations = state.deviations.filter(
     (one) => one.model === model && card.limits.some(({ fact }) => fact === one.fact),
   );

@@ -60,7 +60,7 @@ export function hangingOn(known: readonly Known[], state: State): readonly Hangi
           since: sinceOf(of, card, known),
           range: { ...begun, ...(to ? { to } : {}) },
           ...(standing.is === 'run-out' ? { until: standing.until } : {}),
-          holds: heldOf(card, of.record.model, state),
+          holds: heldOf(card, of.record, state),
           deviations: state.deviations.filter(
             (one) => one.model === of.record.model && card.limits.some(({ fact }) => fact === one.fact),
           ),
@@ -98,8 +98,17 @@ export function sinceOf(of: Known, card: ReleasedCard, known: readonly Known[]):
   return since;
 }
 
-export const heldOf = (card: ReleasedCard, model: string, { holds }: State): readonly HoldAct[] =>
-  holds.filter(({ table, held }) => (table === 'model' ? held === model : card.rows.includes(`${table}.${held}`)));
+/**
+ * A thing is asked for where the card names it: a glue that is held stops no belt sander whose grit follows from it. What no
+ * card of the model names is asked for wherever a number came from it.
+ */
+export function heldOf(card: ReleasedCard, of: Release, { holds }: State): readonly HoldAct[] {
+  return holds.filter(({ table, held }) => {
+    if (table === 'model') return held === of.model;
+    const row = `${table}.${held}`;
+    return of.cards.some(({ names }) => names.includes(row)) ? card.names.includes(row) : card.rows.includes(row);
+  });
+}
 
 /** Cards once released that no longer hang: each code once, as it was last known. */
 export function downOn(known: readonly Known[], state: State): readonly Down[] {

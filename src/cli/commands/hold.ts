@@ -87,18 +87,21 @@ function tell(name: string, options: Options, on: string, io: Io): number {
 
 type Compiled = ReturnType<typeof compileAll>;
 
+/** Sections whose rows nobody holds in his hand. */
+const NO_THINGS: readonly string[] = ['plant', 'stations', 'lines', 'grades', 'reworks'];
+
 /** `model`, or the section of the plant a row of that name is in. */
 function tablesOf({ checked }: Compiled, name: string): readonly string[] {
   const tables = Object.entries(checked.workspace.plant).filter(
     ([, rows]) => !Array.isArray(rows) && namesOf(rows as object).includes(name),
   );
   const models = checked.models.some(({ id }) => id === name) ? ['model'] : [];
-  return [...models, ...tables.map(([table]) => table).filter((table) => table !== 'plant')];
+  return [...models, ...tables.map(([table]) => table).filter((table) => !NO_THINGS.includes(table))];
 }
 
 const everyName = ({ checked }: Compiled): readonly string[] => [
   ...checked.models.map(({ id }) => id),
   ...Object.entries(checked.workspace.plant).flatMap(([table, rows]) =>
-    Array.isArray(rows) || table === 'plant' ? [] : namesOf(rows as object),
+    Array.isArray(rows) || NO_THINGS.includes(table) ? [] : namesOf(rows as object),
   ),
 ];
