@@ -1,9 +1,9 @@
 /** The command line as a function: each command is a file of commands/; this one reads the arguments and answers with an exit code. */
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError } from 'commander';
 import { all } from './commands/all.generated.ts';
+import { day } from './day.ts';
 import { EXIT } from './io.ts';
 import type { Io } from './io.ts';
-import { isDay } from '../units/day.ts';
 
 /** Whatever a user does ends in one of the documented exit codes; what is thrown is a bug of the program, and says so. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -42,9 +42,4 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
     return stop.exitCode === 0 ? EXIT.good : EXIT.usage;
   }
   return code;
-}
-
-function day(text: string): string {
-  if (isDay(text)) return text;
-  throw new InvalidArgumentError('It is a day of the calendar, as in 2026-03-31.');
 }

@@ -6,10 +6,10 @@ import { offer } from '../../findings/nearest.ts';
 import { enter } from '../../release/enter.ts';
 import { openReleases } from '../../releases.ts';
 import { hangingOn } from '../../release/wall.ts';
-import { isDay } from '../../units/day.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import { formatLimits } from '../../units/format.ts';
 import { findUnit } from '../../units/unit.ts';
+import { day } from '../day.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { peopleOf, signed } from '../ledger-options.ts';
@@ -36,11 +36,6 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
     .option('--reason <text>', 'why')
     .option('--name <name>', 'who, as the plant writes it')
     .action((model: string, fact: string, options: Options) => done(deviate(model, fact, options, io)));
-}
-
-function day(text: string): string {
-  if (isDay(text)) return text;
-  throw new InvalidArgumentError('It is a day of the calendar, as in 2026-03-31.');
 }
 
 function count(text: string): number {

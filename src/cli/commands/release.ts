@@ -4,7 +4,6 @@ import type { Command } from 'commander';
 import { compileAll, isError } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import { revisionNumber } from '../../facts/revision.ts';
-import { isDay } from '../../units/day.ts';
 import { enter } from '../../release/enter.ts';
 import { freeze, openReleases, recordFile } from '../../releases.ts';
 import type { Frozen, Released } from '../../releases.ts';
@@ -14,6 +13,7 @@ import { changesOf, refusal, releaseAct, sameCards } from '../../release/plan.ts
 import type { Asked, Change } from '../../release/plan.ts';
 import type { Known } from '../../release/wall.ts';
 import { busy } from '../busy.ts';
+import { day } from '../day.ts';
 import { counted } from '../count.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
@@ -42,11 +42,6 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
     .addOption(new Option('--under-way <how>', 'what becomes of bodies begun on the release before').choices(UNDER_WAY))
     .option('--old-until <date>', 'last day on which bodies are finished on the old cards', day)
     .action((model: string, options: Options) => done(release(model, options, io)));
-}
-
-function day(text: string): string {
-  if (isDay(text)) return text;
-  throw new InvalidArgumentError('It is a day of the calendar, as in 2026-03-31.');
 }
 
 function order(text: string): number {
