@@ -2,7 +2,6 @@
 import type { Command } from 'commander';
 import { compileAll } from '../../compile.ts';
 import { nearest } from '../../findings/nearest.ts';
-import { openReleases } from '../../releases.ts';
 import type { Released } from '../../releases.ts';
 import { answerTo } from '../../release/answer.ts';
 import type { Answer } from '../../release/answer.ts';
@@ -10,6 +9,7 @@ import { startText } from '../../release/entries.ts';
 import type { ReleasedCard } from '../../release/record.ts';
 import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 
 export default function add(program: Command, io: Io, done: (code: number) => void): void {
@@ -23,19 +23,15 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 
 /** 0 only where bodies may be made by the card. */
 function answer(code: string, options: Common & { json?: boolean }, io: Io): number {
-  const host = io.host(options.root);
-  const on = options.on ?? host.today();
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered} Do not work by any card before the lead has seen to it.\n`);
-    return EXIT.errors;
-  }
-  const { known, state } = opened;
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
+  const { on } = ledger;
+  const { known, state } = ledger;
   const released = answerTo(code, known, state, []);
   // Only a code that was never released may be a draft: the specs are compiled for nothing else.
   const found = released.is === 'unknown' ? answerTo(code, known, state, draftsOf(options, io, on)) : released;
-  if (options.json) io.out(`${JSON.stringify({ code, on, answer: found.is, text: textOf(found, opened, code) })}\n`);
-  else io.out(`${textOf(found, opened, code)}\n`);
+  if (options.json) io.out(`${JSON.stringify({ code, on, answer: found.is, text: textOf(found, ledger, code) })}\n`);
+  else io.out(`${textOf(found, ledger, code)}\n`);
   return found.is === 'current' || found.is === 'run-out' ? EXIT.good : EXIT.errors;
 }
 

@@ -4,13 +4,13 @@ import type { Command } from 'commander';
 import { checkAll } from '../../compile.ts';
 import { offer } from '../../findings/nearest.ts';
 import { enter } from '../../release/enter.ts';
-import { openReleases } from '../../releases.ts';
 import { hangingOn } from '../../release/wall.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import { formatLimits } from '../../units/format.ts';
 import { findUnit } from '../../units/unit.ts';
 import { day } from '../day.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 import { peopleOf, signed } from '../ledger-options.ts';
 import type { Signed } from '../ledger-options.ts';
@@ -44,18 +44,14 @@ function count(text: string): number {
 }
 
 function deviate(model: string, fact: string, options: Options, io: Io): number {
-  const host = io.host(options.root);
-  const on = options.on ?? host.today();
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered}\n`);
-    return EXIT.errors;
-  }
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
+  const { host, on } = ledger;
   const refuse = (text: string): number => {
     io.err(`${text}\n`);
     return EXIT.usage;
   };
-  const own = hangingOn(opened.known, opened.state).filter((one) => one.model === model);
+  const own = hangingOn(ledger.known, ledger.state).filter((one) => one.model === model);
   if (own.length === 0) return refuse(`No card of "${model}" hangs on ${on}: only a released card can deviate.`);
   const limits = own.flatMap(({ card }) => card.limits);
   const found = limits.find((one) => one.fact === fact);

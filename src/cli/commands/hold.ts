@@ -4,9 +4,9 @@ import { compileAll } from '../../compile.ts';
 import { namesOf } from '../../facts/row.ts';
 import { offer } from '../../findings/nearest.ts';
 import { enter } from '../../release/enter.ts';
-import { openReleases } from '../../releases.ts';
 import { hangingOn } from '../../release/wall.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 import { peopleOf, signed } from '../ledger-options.ts';
 import type { Signed } from '../ledger-options.ts';
@@ -42,14 +42,11 @@ function hold(name: string, options: Options, io: Io): number {
   }
   const by = signed(options, peopleOf(compiled.checked), io);
   if (!by) return EXIT.usage;
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered}\n`);
-    return EXIT.errors;
-  }
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
   const [table] = tables as [string];
   const lot = options.lot === undefined ? {} : { lot: options.lot };
-  const standing = opened.state.holds.some(
+  const standing = ledger.state.holds.some(
     (one) => one.table === table && one.held === name && (options.lot === undefined || one.lot === options.lot),
   );
   // A hold may stand beside another of another lot; a lift needs one.
@@ -67,10 +64,10 @@ function hold(name: string, options: Options, io: Io): number {
 
 /** The cards it touches: to be pulled, or to hang again. */
 function tell(name: string, options: Options, on: string, io: Io): number {
-  const opened = openReleases(io.host(options.root), on);
-  if ('altered' in opened) return EXIT.errors;
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
   const what = options.lot === undefined ? name : `${name} ${options.lot}`;
-  const up = hangingOn(opened.known, opened.state);
+  const up = hangingOn(ledger.known, ledger.state);
   if (options.lift) {
     const still = up.filter(({ holds }) => holds.length > 0).length;
     io.out(

@@ -1,11 +1,11 @@
 /** platen posted: what must hang at each station today, and what to take down. */
 import type { Command } from 'commander';
-import { openReleases } from '../../releases.ts';
 import type { Start } from '../../release/entries.ts';
 import { downOn, hangingOn } from '../../release/wall.ts';
 import type { Down, Hanging } from '../../release/wall.ts';
 import { offer } from '../../findings/nearest.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 
 interface Options extends Common {
@@ -23,14 +23,10 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function posted(options: Options, io: Io): number {
-  const host = io.host(options.root);
-  const on = options.on ?? host.today();
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered}\n`);
-    return EXIT.errors;
-  }
-  const { known, state } = opened;
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
+  const { on } = ledger;
+  const { known, state } = ledger;
   const at = ({ card }: { card: Hanging['card'] }) =>
     options.station === undefined || card.key.station === options.station;
   const up = hangingOn(known, state);

@@ -2,13 +2,13 @@
 import type { Command } from 'commander';
 import { recompute } from '../../recompute.ts';
 import type { Moved, Recomputed } from '../../recompute.ts';
-import { openReleases } from '../../releases.ts';
 import { hangs } from '../../release/state.ts';
 import { offer } from '../../findings/nearest.ts';
 import { formatNumber } from '../../units/format.ts';
 import { busy } from '../busy.ts';
 import { counted } from '../count.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 
 type Options = Common & { json?: boolean; all?: boolean };
@@ -30,14 +30,10 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 
 /** 0 where nothing moved. */
 function compare(names: readonly string[], options: Options, io: Io): number {
-  const host = io.host(options.root);
-  const on = options.on ?? host.today();
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered}\n`);
-    return EXIT.errors;
-  }
-  const all = opened.known.map((one) => ({ name: `${one.record.model}@${one.record.revision}`, ...one }));
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
+  const { host, on } = ledger;
+  const all = ledger.known.map((one) => ({ name: `${one.record.model}@${one.record.revision}`, ...one }));
   const unknown = names.filter((name) => !all.some((one) => one.name === name));
   for (const name of unknown)
     io.err(

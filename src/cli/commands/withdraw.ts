@@ -2,9 +2,9 @@
 import type { Command } from 'commander';
 import { checkAll } from '../../compile.ts';
 import { enter } from '../../release/enter.ts';
-import { openReleases } from '../../releases.ts';
 import { offer } from '../../findings/nearest.ts';
 import type { Common, Io } from '../io.ts';
+import { opened } from '../opened.ts';
 import { EXIT } from '../io.ts';
 import { peopleOf, signed } from '../ledger-options.ts';
 import type { Signed } from '../ledger-options.ts';
@@ -20,15 +20,11 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 }
 
 function withdraw(release: string, options: Common & Signed, io: Io): number {
-  const host = io.host(options.root);
-  const on = options.on ?? host.today();
-  const opened = openReleases(host, on);
-  if ('altered' in opened) {
-    io.err(`${opened.altered}\n`);
-    return EXIT.errors;
-  }
-  const names = opened.state.releases.map(({ model, revision }) => `${model}@${revision}`);
-  const found = opened.state.releases[names.indexOf(release)];
+  const ledger = opened(options, io);
+  if (!ledger) return EXIT.errors;
+  const { host, on } = ledger;
+  const names = ledger.state.releases.map(({ model, revision }) => `${model}@${revision}`);
+  const found = ledger.state.releases[names.indexOf(release)];
   if (!found) {
     io.err(`${release} was never released. ${offer(release, names)}\n`);
     return EXIT.usage;
