@@ -1,6 +1,6 @@
 /** What may still be done with a piece that is out: a line of each way on page 1, and all of it in a table. */
 import type { Rework } from '../facts/reworks.ts';
-import { reworksAt } from '../facts/reworks.ts';
+import { REWORK_THINGS, reworkOf, reworksAt } from '../facts/reworks.ts';
 import { row } from '../facts/row.ts';
 import type { Arg, Line, Table } from './card.ts';
 import type { Desk } from './station.ts';
@@ -19,8 +19,8 @@ const outOf = (desk: Desk, { row: { out } }: Rework): Line => say(`rework.out.${
 
 /** Down to which thickness, of each thing measured there; else how far past the limit. */
 function farthest(desk: Desk, { id, row: { beyond } }: Rework, station: string): Arg | undefined {
-  const floors = ['cap', 'back', 'slab', 'blank', 'faced', 'machined'].flatMap((thing): Arg[] => {
-    const fact = `rework.${id}.${station}.${thing}.floor`;
+  const floors = REWORK_THINGS.flatMap((thing): Arg[] => {
+    const fact = `${reworkOf(id, station, thing)}.floor` as const;
     if (!desk.has(fact)) return [];
     const floor = desk.figure(fact, { least: true, single: true });
     return [say('rework.down-to', { thing: say(`rework.thing.${thing}`), floor })];

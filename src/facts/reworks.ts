@@ -21,3 +21,11 @@ export function reworksAt({ spec, plant }: Subject, use: Use, station: string): 
     return here && hidden ? [{ id, row: one }] : [];
   });
 }
+
+/** What is measured for its thickness, from part to body. */
+export const REWORK_THINGS = ['cap', 'back', 'slab', 'blank', 'faced', 'machined'] as const;
+export type ReworkThing = (typeof REWORK_THINGS)[number];
+
+/** Id under which the numbers of a row stand for one thing at one station. */
+export const reworkOf = (id: string, station: string, thing: ReworkThing) =>
+  `rework.${id}.${station}.${thing}` as const;

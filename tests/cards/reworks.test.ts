@@ -92,6 +92,21 @@ describe('ways back', () => {
   });
 });
 
+test('what the mend names passes', () => {
+  const at = (file: string, find: string, replace: string) => compiled([{ file, find, replace }]).findings;
+  const plant = 'models/plant/plant.yaml';
+  for (const [find, far] of [
+    ['beyond: 0.02', 'beyond: 0.40'],
+    ['out: deep, beyond: 0.5', 'out: deep, beyond: 3.0'],
+  ] as const) {
+    const mends = compileAll(memoryHost(edited([{ file: plant, find, replace: far }])), '2026-11-25')
+      .models[0]!.findings.filter(({ id }) => id === 'rework-too-far')
+      .map(({ mend }) => Number(/Let (\d+\.\d+) mm pass/.exec(mend)![1]));
+    expect(mends.length).toBeGreaterThan(0);
+    expect(at(plant, find, far.replace(/[\d.]+$/, String(Math.min(...mends))))).toEqual([]);
+  }
+});
+
 describe('what else a part serves', () => {
   const other = (more: string): Edit => ({
     file: 'models/tern.yaml',

@@ -1,8 +1,10 @@
 /** What the plant still lets pass leaves enough wood: for the next cut, and under the floor of a cavity. */
 import { cutsOf } from '../../facts/cuts.ts';
+import { REWORK_THINGS, reworkOf } from '../../facts/reworks.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { floorCount } from '../../units/round.ts';
 import { say } from '../say.ts';
 import { leastWanted } from '../thin.ts';
 
@@ -25,8 +27,8 @@ export default check;
 function thinner({ subject, facts }: Bench, id: string): Fault[] {
   const { at, beyond } = subject.plant.reworks![id]!;
   return at.flatMap((station) =>
-    ['cap', 'back', 'slab', 'blank', 'faced', 'machined'].flatMap((thing): Fault[] => {
-      const name = `rework.${id}.${station.text}.${thing}` as const;
+    REWORK_THINGS.flatMap((thing): Fault[] => {
+      const name = reworkOf(id, station.text, thing);
       if (!beyond || !facts.has(`${name}.left-to-cut`)) return [];
       const seen = look(facts, (use) => ({
         left: use.fact(`${name}.left-to-cut`),
@@ -36,6 +38,7 @@ function thinner({ subject, facts }: Bench, id: string): Fault[] {
       if (!seen || seen.left.value >= seen.least.value) return [];
       const { left, least, beyond: passed } = seen;
       const spare = passed.value - (least.value - left.value);
+      const passes = noMore(spare);
       // Too little even for a piece that is in: the removal itself is found.
       if (spare < 0) return [];
       return [
@@ -43,15 +46,18 @@ function thinner({ subject, facts }: Bench, id: string): Fault[] {
           at: beyond.id,
           what: `With a piece of ${station.text} (${thing}) ${say(passed, passed.value)} under its limit the next cut finds ${say(left, left.value)} at least, and it must take off ${say(least, least.value)}.`,
           mend:
-            spare > 0
-              ? `Let ${say(passed, spare)} pass at most, or give the stages more to take off.`
+            passes > 0
+              ? `Let ${say(passed, passes)} pass at most, or give the stages more to take off.`
               : 'Let nothing pass there: take the station out of this row.',
-          against: [{ at: `${name}.left-to-cut`, text: `what goes into it` }],
+          against: [{ at: `${name}.left-to-cut`, text: 'what goes into it' }],
         },
       ];
     }),
   );
 }
+
+/** What is named passes: down to the hundredth that is printed. */
+const noMore = (nm: number): number => floorCount(nm, 10_000) * 10_000;
 
 const SETUP: Readonly<Record<string, string>> = {
   chambering: 'glue-face',
@@ -74,7 +80,7 @@ function deeper(bench: Bench, id: string): Fault[] {
       const side = setup === 'top' ? 'back' : 'top';
       const left = setups.includes(setup) ? use.fact(`left.cavity.${cut.id}.${side}`) : undefined;
       const least = leastWanted(bench, use, 'least-floor');
-      return left && least && { wood: left.wood, least };
+      return left && least && { wood: left.wood, least, side };
     });
     const least = seen?.wood.low;
     // Too thin as it is: the floor itself is found.
@@ -83,8 +89,8 @@ function deeper(bench: Bench, id: string): Fault[] {
       {
         at: beyond.id,
         what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would leave ${say(deep, least - deep.value)} of wood at worst; the line asks for ${say(deep, seen.least.value)}.`,
-        mend: `Let ${say(deep, least - seen.least.value)} pass at most, or leave more wood under that floor.`,
-        against: [{ at: `left.cavity.${cut.id}.top`, text: 'what is left there' }],
+        mend: `Let ${say(deep, noMore(least - seen.least.value))} pass at most, or leave more wood under that floor.`,
+        against: [{ at: `left.cavity.${cut.id}.${seen.side}`, text: 'what is left there' }],
       },
     ];
   });

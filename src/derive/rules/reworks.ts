@@ -6,15 +6,14 @@ import { practice } from '../../facts/facts.ts';
 import type { Use } from '../../facts/facts.ts';
 import type { Part } from '../../facts/parts.ts';
 import { facesBack, highestPoint, partsOf, pointsOf } from '../../facts/parts.ts';
-import type { ReworkRow } from '../../facts/reworks.ts';
+import type { ReworkRow, ReworkThing } from '../../facts/reworks.ts';
+import { reworkOf } from '../../facts/reworks.ts';
 import { namesOf, wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { nominal } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-
-type Thing = Part | 'blank' | 'faced' | 'machined';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -26,7 +25,7 @@ declare module '../../facts/facts.ts' {
 
 /** What is measured at a station, and what the next cut takes off it. */
 interface Measured {
-  readonly thing: Thing;
+  readonly thing: ReworkThing;
   readonly thickness: (use: Use) => Length;
   readonly next: Removal;
 }
@@ -41,9 +40,6 @@ const rule: Rule = (subject) =>
     return row.at.flatMap((at) => measuredAt(subject, at.text).flatMap((one) => floor(id, row, at.text, one)));
   });
 export default rule;
-
-/** Id under which the numbers of a row stand for one thing at one station. */
-export const reworkOf = (id: string, station: string, thing: string) => `rework.${id}.${station}.${thing}` as const;
 
 function floor(id: string, row: ReworkRow, station: string, { thing, thickness, next }: Measured) {
   const name = reworkOf(id, station, thing);
