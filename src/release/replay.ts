@@ -7,7 +7,7 @@ import { answerTo } from './answer.ts';
 import type { ReleasedCard } from './record.ts';
 import type { State } from './state.ts';
 import type { Known } from './wall.ts';
-import { heldOf, sinceOf } from './wall.ts';
+import { deviationsOf, heldOf, sinceOf } from './wall.ts';
 
 export interface Replayed {
   /** Pages and drawings by path. */
@@ -45,15 +45,13 @@ export function replay(
 
 /** What is said of a card on a day, in the words of the day it was released. */
 export function fillingOf(card: ReleasedCard, of: Known, on: string, known: readonly Known[], state: State): Filling {
-  const { words, model } = of.record;
+  const { words } = of.record;
   const text = (id: string, places: Readonly<Record<string, string>>) =>
     (words[id] ?? `[${id}]`).replace(/\{([a-z-]+)\}/g, (_, name: string) => places[name] ?? `[${name}]`);
   const start = (at: Start) =>
     'date' in at ? text('start-date', { date: at.date }) : text('start-order', { order: String(at.order) });
   const holds = heldOf(card, of.record, state);
-  const deviations = state.deviations.filter(
-    (one) => one.model === model && card.limits.some(({ fact }) => fact === one.fact),
-  );
+  const deviations = deviationsOf(card, of.record, state);
   const over = [
     ...holds.map((hold) => holdText(hold, text)),
     ...deviations.map((one) => deviationText(one, card, text)),

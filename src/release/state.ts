@@ -34,7 +34,7 @@ export function stateOn(entries: readonly Entry[], on: string): State {
       standing: standingOf(release, known, on),
     })),
     holds: holdsIn(known),
-    deviations: known.filter((entry): entry is DeviationAct => entry.act === 'deviation' && entry.until >= on),
+    deviations: deviationsIn(known).filter(({ until }) => until >= on),
   };
 }
 
@@ -69,6 +69,12 @@ function standingOf(release: ReleaseAct, known: readonly Entry[], on: string): S
 
 /** A release from an order on hangs at once: the orders say which card is whose. */
 const hasBegun = (from: Start, on: string): boolean => !('date' in from) || from.date <= on;
+
+/** Of two for the same limits the later one: it stands for the earlier too. */
+function deviationsIn(known: readonly Entry[]): readonly DeviationAct[] {
+  const all = known.filter((entry): entry is DeviationAct => entry.act === 'deviation');
+  return all.filter((one, i) => !all.slice(i + 1).some(({ model, fact }) => model === one.model && fact === one.fact));
+}
 
 /** Holds not lifted since. A lift without a lot lifts every lot. */
 function holdsIn(known: readonly Entry[]): readonly HoldAct[] {

@@ -61,9 +61,7 @@ export function hangingOn(known: readonly Known[], state: State): readonly Hangi
           range: { ...begun, ...(to ? { to } : {}) },
           ...(standing.is === 'run-out' ? { until: standing.until } : {}),
           holds: heldOf(card, of.record, state),
-          deviations: state.deviations.filter(
-            (one) => one.model === of.record.model && card.limits.some(({ fact }) => fact === one.fact),
-          ),
+          deviations: deviationsOf(card, of.record, state),
         },
       ];
     }),
@@ -109,6 +107,12 @@ export function heldOf(card: ReleasedCard, of: Release, { holds }: State): reado
     return of.cards.some(({ names }) => names.includes(row)) ? card.names.includes(row) : card.rows.includes(row);
   });
 }
+
+/** Other limits hold for those they were entered against: a card that was given new ones since goes by its own. */
+export const deviationsOf = (card: ReleasedCard, { model }: Release, { deviations }: State): readonly DeviationAct[] =>
+  deviations.filter(
+    (one) => one.model === model && card.limits.some(({ fact, text }) => fact === one.fact && text === one.was),
+  );
 
 /** Cards once released that no longer hang: each code once, as it was last known. */
 export function downOn(known: readonly Known[], state: State): readonly Down[] {

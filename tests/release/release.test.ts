@@ -221,6 +221,9 @@ describe('a revision that touches one station', () => {
     const { code, out } = await shop.platen(`code ${mine!.code} --on 2026-12-03`);
     expect([code, out]).toEqual([1, 'WITHDRAWN, do not use: Sizing, Tarn. wrong\n']);
     expect((await shop.platen('withdraw tarn@D --reason again --name Reed --on 2026-12-03')).code).toBe(1);
+    // Nor does it come back by being released once more under its letter.
+    const again = await shop.platen('release tarn --reason again --name Reed --under-way scrap --on 2026-12-03');
+    expect(again).toMatchObject({ code: 1, err: 'tarn@D was withdrawn: give it the next letter.\n' });
   });
 });
 
@@ -364,6 +367,57 @@ describe('holds and deviations', () => {
       /not <b>16\.30–16\.50\u00a0mm<\/b> but <b>16\.25–16\.50\u00a0mm<\/b>\. thin lot \(Reed\) For 4 bodies, tick each: (?:<span class="tick"><\/span>){4}<\/p>/,
     );
     expect(await page('2026-12-01')).not.toContain('16.25–16.50');
+  });
+
+  test('the whole may be held beside a lot of it, and is lifted with it', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    const hold = (what: string) => shop.platen(`hold mill-8 ${what} --reason x --name Reed --on 2026-11-26`);
+    expect((await hold('--lot 7')).code).toBe(0);
+    expect((await hold('--lot 7')).code).toBe(1);
+    expect((await hold('')).code).toBe(0);
+    expect((await hold('--lift --lot 8')).code).toBe(1);
+    expect((await hold('--lift')).code).toBe(0);
+    expect((await shop.codes('2026-11-26')).hang.every(({ holds }) => holds.length === 0)).toBe(true);
+  });
+
+  test('limits that keep people from harm do not deviate', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    const record = shop.host.list(FOLDER).find((path) => /tarn-C-/.test(path))!;
+    const { cards } = JSON.parse(new TextDecoder().decode(shop.host.read(record))) as {
+      cards: { limits: { fact: string; text: string }[] }[];
+    };
+    const pressures = cards.flatMap(({ limits }) => limits).filter(({ text }) => /MPa|bar$/.test(text));
+    expect(pressures).not.toEqual([]);
+    for (const { fact } of pressures) {
+      const line = `deviate tarn ${fact} --to 1..99 --until 2026-12-01 --reason x --name Reed --on 2026-11-26`;
+      expect(await shop.platen(line)).toMatchObject({
+        code: 2,
+        err: expect.stringContaining('keep people from harm') as string,
+      });
+    }
+  });
+
+  test('a deviation is of the limits it was entered against, and a later one stands for it', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    const deviate = (to: string) =>
+      shop.platen(
+        `deviate tarn thickness.part.cap.sized --to ${to} --until 2026-12-31 --reason x --name Reed --on 2026-11-26`,
+      );
+    await deviate('16.25..16.50');
+    await deviate('16.28..16.50');
+    const ofSizing = async (on: string) =>
+      (await shop.codes(on)).hang.filter(({ station }) => station === 'sizing').flatMap(({ deviations }) => deviations);
+    expect(await ofSizing('2026-11-27')).toMatchObject([{ now: '16.28–16.50\u00a0mm' }]);
+    shop.change(TARN, 'revision: C', 'revision: D');
+    shop.change(TARN, 'cap: { sized: 16.40 ±0.10 }', 'cap: { sized: 16.42 ±0.10 }');
+    const { code, err } = await shop.platen(
+      'release tarn --reason thicker --name Reed --under-way use-as-is --on 2026-12-01',
+    );
+    expect(code, err).toBe(0);
+    expect(await ofSizing('2026-12-01')).toEqual([]);
   });
 
   test('what somebody wrote stays text on the card', async () => {

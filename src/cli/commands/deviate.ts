@@ -7,6 +7,8 @@ import { enter } from '../../release/enter.ts';
 import { hangingOn } from '../../release/wall.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import { formatLimits } from '../../units/format.ts';
+import { kindName } from '../../units/describe.ts';
+import type { Kind } from '../../units/quantity.ts';
 import { findUnit } from '../../units/unit.ts';
 import { day } from '../day.ts';
 import type { Common, Io } from '../io.ts';
@@ -83,17 +85,26 @@ function deviate(model: string, fact: string, options: Options, io: Io): number 
     io.err(`${done.failed}\n`);
     return EXIT.errors;
   }
-  const cards = own.filter(({ card }) => card.limits.some((one) => one.fact === fact)).map(({ card }) => card.code);
+  const cards = own
+    .filter(({ card }) => card.limits.some((one) => one.fact === fact && one.text === found.text))
+    .map(({ card }) => card.code);
   io.out(
     `${found.what}: ${now.text} instead of ${found.text} until ${options.until}. Post anew: ${cards.join(', ')}.\n`,
   );
   return EXIT.good;
 }
 
+/** Sizes of wood. What can hurt somebody – a pressure, a speed, a time under the field – has no other limits than its own. */
+const MAY_DEVIATE: readonly Kind[] = ['length', 'angle', 'fraction', 'mass'];
+
 /** In the unit of the card and as fine as it is there. */
 function limitsText(to: string | undefined, was: string): { readonly text: string } | { readonly wrong: string } {
   const unit = findUnit(was.slice(was.lastIndexOf('\u00a0') + 1));
   if (!unit) return { wrong: `The limits of the card, ${was}, cannot be read back.` };
+  if (!MAY_DEVIATE.includes(unit.kind))
+    return {
+      wrong: `Limits of ${kindName(unit.kind)} do not deviate: they keep people from harm. Change the spec and release it.`,
+    };
   if (to === undefined) return { wrong: 'Give the limits: --to 16.25..16.50.' };
   const parsed = parseQuantity(to, { kind: unit.kind, defaultUnit: unit.id });
   if (!parsed.ok) return { wrong: `${parsed.problem.text} ${parsed.problem.mend}` };
@@ -101,5 +112,7 @@ function limitsText(to: string | undefined, was: string): { readonly text: strin
   const step = unit.toBase(1) / 10 ** decimals;
   const printed = formatLimits(parsed.quantity, { unit: unit.id, step });
   if (!printed.ok) return { wrong: printed.text };
-  return { text: `${printed.low}–${printed.high}\u00a0${printed.unit}` };
+  // A dash beside a minus sign misleads.
+  const between = /^[-−]/.test(printed.low) ? '\u00a0to\u00a0' : '–';
+  return { text: `${printed.low}${between}${printed.high}\u00a0${printed.unit}` };
 }

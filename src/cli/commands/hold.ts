@@ -46,10 +46,9 @@ function hold(name: string, options: Options, io: Io): number {
   if (!ledger) return EXIT.errors;
   const [table] = tables as [string];
   const lot = options.lot === undefined ? {} : { lot: options.lot };
-  const standing = ledger.state.holds.some(
-    (one) => one.table === table && one.held === name && (options.lot === undefined || one.lot === options.lot),
-  );
-  // A hold may stand beside another of another lot; a lift needs one.
+  const own = ledger.state.holds.filter((one) => one.table === table && one.held === name);
+  // The whole may be held beside a lot of it, and is lifted with all its lots.
+  const standing = own.some((one) => one.lot === options.lot || (options.lift && options.lot === undefined));
   if (options.lift ? !standing : standing) {
     io.err(`${name} is ${options.lift ? 'not' : 'already'} held on ${on}.\n`);
     return EXIT.errors;

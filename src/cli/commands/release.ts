@@ -3,6 +3,7 @@ import { InvalidArgumentError, Option } from 'commander';
 import type { Command } from 'commander';
 import { compileAll, isError } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
+import { present } from '../../facts/row.ts';
 import { revisionNumber } from '../../facts/revision.ts';
 import { enter } from '../../release/enter.ts';
 import { freeze, openReleases, recordFile } from '../../releases.ts';
@@ -79,7 +80,8 @@ function release(name: string, options: Options, io: Io): number {
   }
   const by = signed(options, peopleOf(compiled.checked), io);
   if (!by) return EXIT.usage;
-  return carryOut({ frozen, opened, changes }, askedOf(options, by, on), options.root, io);
+  const letters = present(present(compiled.checked.workspace.plant.plant)?.['revision-letters'])?.text;
+  return carryOut({ frozen, opened, changes, letters }, askedOf(options, by, on), options.root, io);
 }
 
 const askedOf = (options: Options, by: { reason: string; name: string }, on: string): Asked => ({
@@ -94,14 +96,15 @@ interface Plan {
   readonly frozen: Frozen;
   readonly opened: Released;
   readonly changes: readonly Change[];
+  readonly letters: string | undefined;
 }
 
-function carryOut({ frozen, opened, changes }: Plan, asked: Asked, root: string, io: Io): number {
+function carryOut({ frozen, opened, changes, letters }: Plan, asked: Asked, root: string, io: Io): number {
   const host = io.host(root);
   const { release } = frozen;
   const same = sameCards(release, opened.known);
   if (same) return newVersion(frozen, same, asked, root, io);
-  const refused = refusal(release, opened.known, asked, comesAfter);
+  const refused = refusal(release, opened.known, asked, comesAfter(letters));
   if (refused !== undefined) {
     io.err(`${refused}\n`);
     return EXIT.errors;
@@ -127,6 +130,10 @@ function carryOut({ frozen, opened, changes }: Plan, asked: Asked, root: string,
 function newVersion({ release, assets }: Frozen, same: Known, asked: Asked, root: string, io: Io): number {
   const { path, text, sha256 } = recordFile(release);
   const { model, revision } = release;
+  if (same.released.standing.is === 'withdrawn') {
+    io.err(`${model}@${revision} was withdrawn: give it the next letter.\n`);
+    return EXIT.errors;
+  }
   if (same.released.record.sha256 === sha256) {
     io.err(`${model}@${revision} is released already, and nothing has changed since.\n`);
     return EXIT.errors;
@@ -147,11 +154,13 @@ function newVersion({ release, assets }: Frozen, same: Known, asked: Asked, root
   return EXIT.good;
 }
 
-/** By the letters of the trade: the plant's own row was proved by a check when it was compiled. */
-const comesAfter = (a: string, b: string): boolean => {
-  const [first, second] = [revisionNumber(a), revisionNumber(b)];
-  return first !== undefined && second !== undefined ? first > second : a > b;
-};
+/** By the letters of the plant, where it has a row of its own. */
+const comesAfter =
+  (letters: string | undefined) =>
+  (a: string, b: string): boolean => {
+    const [first, second] = [revisionNumber(a, letters), revisionNumber(b, letters)];
+    return first !== undefined && second !== undefined ? first > second : a > b;
+  };
 
 function previewText({ release }: Frozen, changes: readonly Change[], before: string | undefined): string {
   const head =
