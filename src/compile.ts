@@ -15,13 +15,12 @@ import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
 import { sheetCode } from './cards/code.ts';
 import { permitted, withoutPermitted } from './permits.ts';
+import { languagesAt, textsOf, wished } from './plant-texts.ts';
+import type { PrintWish } from './plant-texts.ts';
 import { checkKinds } from './check/kinds.ts';
 import { hang, runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
-import type { Facts, Use } from './facts/facts.ts';
-import { makeFacts } from './facts/facts.ts';
-import { namesOf, wanted } from './facts/row.ts';
-import type { PlantSpec } from './facts/spec.generated.ts';
+import type { Facts } from './facts/facts.ts';
 import type { Subject } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
@@ -184,13 +183,12 @@ export interface Printed {
 }
 
 /** Step five: HTML, SVG and JSON of everything, and the sheets for paper. `on` is the day it is made for. */
-export function printCompiled(host: Host, compiled: Compiled, on: string): Printed {
-  const { assets, findings: inWords, texts: own } = loadAssets(host);
+export function printCompiled(host: Host, compiled: Compiled, on: string, wish: PrintWish = {}): Printed {
   const { checked } = compiled;
+  const general = wished(textsOf(checked.workspace.plant), wish);
+  const { assets, findings: inWords, texts: own } = loadAssets(host, general);
   const texts = new Map([...checked.workspace.texts, ...own]);
   const shown = (findings: readonly Finding[]) => findings.map((finding) => renderFinding(finding, texts));
-  const { plant } = checked.workspace;
-  const general = textsOf(plant);
   const posting = (revision: string, code: string): Posting => ({ revision, status: 'draft', date: on, code });
   const output = printAll(
     {
@@ -204,6 +202,7 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
       sheets: compiled.sheets.map((sheet) => ({ sheet, posting: posting('', sheetCode(sheet)) })),
       plantName: general.name,
       paper: general.paper,
+      languagesAt: languagesAt(general),
       date: on,
       route: general.route,
       kinds: [...mistakeKinds, ...checkKinds],
@@ -218,22 +217,6 @@ export function printCompiled(host: Host, compiled: Compiled, on: string): Print
 /** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */
 const byStation = (hands: readonly (readonly MadeCard[])[]): MadeCard[] =>
   (hands[0] ?? []).flatMap((_, i) => hands.flatMap((cards) => cards[i] ?? []));
-
-/** What printing needs of the plant itself; a plant with errors still gets a page that says so. */
-export function textsOf(plant: PlantSpec): { name: string; paper: 'A4' | 'Letter'; route: readonly string[] } {
-  const facts = makeFacts([]);
-  const or = <T>(reader: (use: Use) => T, otherwise: T): T => {
-    const reading = facts.read(reader);
-    return reading.ok ? reading.value : otherwise;
-  };
-  // Stations that no body passes on its way come after those it does.
-  const withAside = (route: readonly string[]) => [...new Set([...route, ...namesOf(plant.stations)])];
-  return {
-    name: or((use) => use(wanted(plant.plant, 'plant.plant').name), 'Platen'),
-    paper: or((use) => use(wanted(plant.plant, 'plant.plant').paper), 'A4'),
-    route: withAside(or((use) => wanted(plant.route, 'plant.route').map((station) => use(station)), [])),
-  };
-}
 
 /** The published schemas, as they come with the program: a workspace's own copies are for editors. */
 const schemas = (host: Host) => ({

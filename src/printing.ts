@@ -1,6 +1,7 @@
 /** What is printed beside the cards of a compile: a model for its release, and forms for control charts. */
 import type { Compiled, Printed } from './compile.ts';
-import { isError, textsOf } from './compile.ts';
+import { isError } from './compile.ts';
+import { languagesAt, textsOf } from './plant-texts.ts';
 import { loadAssets } from './assets.ts';
 import { chartSheets } from './cards/charts.ts';
 import type { Finding } from './findings/finding.ts';
@@ -11,13 +12,13 @@ import { limitsTexts } from './print/limits-text.ts';
 import { linkedCss } from './print/assets.ts';
 import { markup } from './print/markup.ts';
 import { templateSet } from './print/templates.ts';
+import type { Words } from './print/words.ts';
 import { printAll } from './print/print.ts';
 
 /** Step five for a release: one model's cards with slots for what is laid over them, standing by themselves. */
 export function printForRelease(host: Host, compiled: Compiled, id: string, on: string) {
-  const { assets, findings } = loadAssets(host);
-  const { plant } = compiled.checked.workspace;
-  const general = textsOf(plant);
+  const general = textsOf(compiled.checked.workspace.plant);
+  const { assets, findings } = loadAssets(host, general);
   const model = compiled.models.find((one) => one.id === id)!;
   const output = printAll(
     {
@@ -36,6 +37,7 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
       sheets: [],
       plantName: general.name,
       paper: general.paper,
+      languagesAt: languagesAt(general),
       date: on,
       alone: true,
       route: general.route,
@@ -45,7 +47,11 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
     assets,
   );
   const limits = new Map(model.cards.map(({ card, code }) => [code, limitsTexts(card, assets)]));
-  const words = [...assets.words.sentences].filter(([key]) => key.startsWith('posted.'));
+  const postedWords = ({ sentences }: Words) =>
+    [...sentences].flatMap(([key, { text }]) =>
+      key.startsWith('posted.') ? [[key.slice('posted.'.length), text]] : [],
+    );
+  const words = [assets.words, ...assets.others].map((one) => [one.language, Object.fromEntries(postedWords(one))]);
   const files = new Map([...output.files].filter(([path]) => /^(?:models|assets)\//.test(path)));
   const sheets = output.sheets.filter(({ name }) => name.startsWith('models/'));
   return {
@@ -53,14 +59,16 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
     files,
     sheets,
     limits,
-    words: Object.fromEntries(words.map(([key, { text }]) => [key.slice('posted.'.length), text])),
+    language: assets.words.language,
+    words: Object.fromEntries(words) as Readonly<Record<string, Readonly<Record<string, string>>>>,
     findings: [...findings, ...output.findings],
   };
 }
 
 /** Chart forms of these models: for all stations, or for one. */
 export function printChartForms(host: Host, { checked, models }: Compiled, on: string, station?: string): Printed {
-  const { assets, findings, texts: own } = loadAssets(host);
+  const plant = textsOf(checked.workspace.plant);
+  const { assets, findings, texts: own } = loadAssets(host, plant);
   const sheets = models.flatMap(({ cards, hands }) =>
     cards
       .filter(({ card }) => station === undefined || card.key.station === station)
@@ -69,7 +77,7 @@ export function printChartForms(host: Host, { checked, models }: Compiled, on: s
         return chartSheets(card, subject, facts);
       }),
   );
-  const { name, paper } = textsOf(checked.workspace.plant);
+  const { name, paper } = plant;
   const output = printCharts({ sheets, plantName: name, paper, date: on }, assets);
   const texts = new Map([...checked.workspace.texts, ...own]);
   const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));

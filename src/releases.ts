@@ -63,7 +63,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
     key: card.key,
     code,
     station: card.station.text,
-    files: filesOf(card),
+    files: filesOf(card, [...printed.files.keys()]),
     card,
     rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
     names: namedRows(factsOf(card)),
@@ -100,15 +100,17 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
       pages: Object.fromEntries(pages),
       sheets: printed.sheets.flatMap((sheet) => stretchOf(sheet, new Map(pages))),
       assets: Object.fromEntries(carried.map(([path, content]) => [path, sha256(content)])),
+      language: printed.language,
       words: printed.words,
     },
   };
 }
 
-/** As printing names them: the page, then its drawings. */
-function filesOf({ key, drawings }: Card): readonly string[] {
+/** As printing names them: the page, then its drawings, in each language. */
+function filesOf({ key, drawings }: Card, paths: readonly string[]): readonly string[] {
   const name = `models/${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}`;
-  return [`${name}.html`, ...drawings.map((drawing) => `${name}-${drawing.id}.svg`)];
+  const named = new Set(drawings.map((drawing) => `${name}-${drawing.id}`));
+  return [`${name}.html`, ...paths.filter((path) => named.has(path.replace(/(?:\.[a-z]{2,3})?\.svg$/, '')))];
 }
 
 /** The body a sheet is printed from stands in the page of its card. */

@@ -15,6 +15,9 @@ export const contentCode = (card: Card): string => codeOf(card);
 /** The same of a station sheet. */
 export const sheetCode = (sheet: StationSheet): string => codeOf(sheet);
 
+/** The same of a text that somebody goes over. */
+export const textCode = (text: string): string => codeOf(text);
+
 function codeOf(content: unknown): string {
   const digest = createHash('sha256').update(canonical(content)).digest();
   let number = digest.readBigUInt64BE(0);

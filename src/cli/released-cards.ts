@@ -102,7 +102,7 @@ function addIndex(host: Host, { cards }: Chosen, { known, state }: Released, on:
     of.record.cards
       .filter(({ code }) => codes.includes(code))
       .map((card): PostedRow => {
-        const { status, revision } = fillingOf(card, of, on, known, state);
+        const { status, revision } = fillingOf(card, of, on, { known, state });
         return {
           stationId: card.key.station,
           station: card.station,

@@ -19,16 +19,18 @@ export interface CardViewInput extends PostedCard {
 }
 
 export function cardView({ card, posting, plantName, paper }: CardViewInput, talk: Speech) {
-  const page = identifier('card', ...keyParts(card));
+  const page = identifier('card', talk.language, ...keyParts(card));
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
   const model = card.model.text;
-  const station = card.station.text;
+  const station = talk.name(card.station.text);
   const overlay = overlayOf(posting, talk);
   return {
     page,
     pageRule: markup(
       `<style>${pageRule(page, { model, station, code: posting.code, ...overlay.foot, paper }, talk)}</style>`,
     ),
+    language: talk.language,
+    unreviewed: talk.unreviewed,
     plant: plantName,
     model,
     modelId: card.key.model,
@@ -42,8 +44,8 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     qr: qrMarkup(posting.code),
     hand: card.handLine ? talk.html(card.handLine) : null,
     leftHand: card.key.hand === 'left',
-    finishes: card.finishNames.map((name) => name.text).join(' · '),
-    decides: card.decides.text,
+    finishes: card.finishNames.map((name) => talk.name(name.text)).join(' · '),
+    decides: talk.name(card.decides.text),
     keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
     steps: card.steps.map((step) => talk.html(step)),
     drawings,
@@ -55,7 +57,7 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     notices: cautionView('notice', card, talk),
     firstTables: card.tables.filter(({ place }) => place === 'first').map((table) => tableView(table, talk)),
     tables: card.tables.filter(({ place }) => place !== 'first').map((table) => tableView(table, talk)),
-    notes: card.notes.map((note) => note.text),
+    notes: card.notes.map((note) => talk.name(note.text)),
     permits: card.permits.map((line) => talk.html(line)),
     signOff: card.signOff.map((line) => talk.html(line)),
   };

@@ -1,8 +1,9 @@
 /** The landing page and the page of a model that has no valid card, as their templates see them. */
+import type { Speech } from './speech.ts';
 import { hasErrors, type PostedCard, type PrintInput, type PrintedModel, type RenderedFinding } from './input.ts';
 import { cardName } from './names.ts';
 
-export function indexView(input: PrintInput) {
+export function indexView(input: PrintInput, talk: Speech) {
   const stations = input.route
     .map((id) => ({ id, name: stationName(input, id) }))
     .filter(({ name }) => name !== undefined);
@@ -12,7 +13,7 @@ export function indexView(input: PrintInput) {
     date: input.date,
     models: input.models.map(({ id, title, revision }) => ({ id, title, revision, href: `models/${id}/index.html` })),
     stations: stations.map(({ id, name }) => ({
-      name: name ?? id,
+      name: talk.name(name ?? id),
       href: hasCards(input, id) ? `stations/${id}/index.html` : null,
       sheet: input.sheets.some(({ sheet }) => sheet.station.id === id) ? `stations/${id}/sheet.html` : null,
       cells: input.models.map((model) => cellView(model, id)),

@@ -37,6 +37,8 @@ export interface PrintInput {
   readonly sheets: readonly { readonly sheet: StationSheet; readonly posting: Posting }[];
   readonly plantName: string;
   readonly paper: Paper;
+  /** Languages of the cards of a station, the main one first. */
+  readonly languagesAt: (station: string) => readonly string[];
   /** YYYY-MM-DD the print is made for. */
   readonly date: string;
   /** Pages stand by themselves: no landing page to lead back to. */
@@ -61,7 +63,10 @@ export interface PrintFont {
 export interface PrintAssets {
   /** Text by path below the templates folder: `card.hbs`, `blocks/steps.hbs`. */
   readonly templates: ReadonlyMap<string, string>;
+  /** Of the main language. */
   readonly words: Words;
+  /** Of the other languages in use. */
+  readonly others: readonly Words[];
   /** print.css, without the fonts' rules. */
   readonly css: string;
   readonly fonts: readonly PrintFont[];

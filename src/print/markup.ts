@@ -24,7 +24,12 @@ export function escaped(text: string): string {
 
 export function segmentsMarkup(segments: readonly Segment[]): Markup {
   return markup(
-    segments.map(({ text, figure }) => (figure ? `<span class="fig">${escaped(text)}</span>` : escaped(text))).join(''),
+    segments
+      .map(({ text, figure, language }) => {
+        const set = figure ? `<span class="fig">${escaped(text)}</span>` : escaped(text);
+        return language === undefined ? set : `<span lang="${escaped(language)}">${set}</span>`;
+      })
+      .join(''),
   );
 }
 

@@ -20,6 +20,7 @@ export interface Overlay {
 
 export function overlayOf(posting: Posting, talk: Speech): Overlay {
   if (posting.status === 'released') {
+    const slot = (name: string): string => `platen-slot-${talk.language}-${name}`;
     return {
       status: slot('status'),
       revision: slot('revision'),
@@ -41,12 +42,11 @@ export interface Filling {
   readonly over: string;
 }
 
-const slot = (name: string): string => `platen-slot-${name}`;
-const SLOT = /platen-slot-(css-)?(status|revision|date|over)/g;
+const SLOT = /platen-slot-([a-z]{2,3})-(css-)?(status|revision|date|over)/g;
 
-/** A stored page with its slots filled. */
-export const filled = (page: string, filling: Filling): string =>
-  page.replace(SLOT, (_, css: string | undefined, name: keyof Filling) => {
-    const text = filling[name];
+/** A stored page with its slots filled, each in the language of the card it stands on. */
+export const filled = (page: string, filling: (language: string) => Filling): string =>
+  page.replace(SLOT, (_, language: string, css: string | undefined, name: keyof Filling) => {
+    const text = filling(language)[name];
     return name === 'over' ? text : css === undefined ? escaped(text) : cssText(text);
   });

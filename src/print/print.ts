@@ -46,11 +46,16 @@ export interface PrintOutput {
   readonly findings: readonly Finding[];
 }
 
-interface Printing {
-  readonly input: PrintInput;
-  readonly assets: PrintAssets;
+/** A language: how it speaks, and the templates filled with its words. */
+interface Tongue {
   readonly talk: Speech;
   readonly render: Render;
+}
+
+interface Printing extends Tongue {
+  readonly input: PrintInput;
+  readonly assets: PrintAssets;
+  readonly tongues: ReadonlyMap<string, Tongue>;
   readonly files: Map<string, string | Uint8Array>;
   readonly sheets: PrintSheet[];
 }
@@ -68,9 +73,14 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
     const key = [finding.id, finding.place.file, finding.place.start, finding.what].join('\n');
     if (!findings.has(key)) findings.set(key, finding);
   };
-  const talk = speech(assets.words, tell);
-  const render = templateSet(assets.templates, assets.words, tell);
-  const printing: Printing = { input, assets, talk, render, files: new Map(), sheets: [] };
+  const tongues = new Map(
+    [assets.words, ...assets.others].map((words): [string, Tongue] => [
+      words.language,
+      { talk: speech(words, tell), render: templateSet(assets.templates, words, tell) },
+    ]),
+  );
+  const { talk, render } = tongues.get(assets.words.language)!;
+  const printing: Printing = { input, assets, talk, render, tongues, files: new Map(), sheets: [] };
   const made = input.models.flatMap((model) => (hasErrors(model) ? [] : makeCards(model, printing)));
   for (const model of input.models) {
     if (hasErrors(model)) noValidCard(model, printing);
@@ -87,7 +97,7 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
       made.filter(({ card }) => card.key.station === station),
       printing,
     );
-  page('index.html', input.plantName, render('index', indexView(input)), printing);
+  page('index.html', input.plantName, render('index', indexView(input, talk)), printing);
   page('checks.html', talk.phrase('reference.title'), render('reference', referenceView(input)), printing);
   put('cards.json', cardsJson(input), printing);
   put('assets/print.css', linkedCss(assets), printing);
@@ -101,12 +111,24 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
 }
 
 function makeCards(model: PrintedModel, printing: Printing): Made[] {
-  const { input, talk, render } = printing;
+  const { input } = printing;
   return inRouteOrder(model.cards, input.route).map((posted) => {
-    const view = cardView({ ...posted, plantName: input.plantName, paper: input.paper }, talk);
-    return { ...posted, model, name: cardName(posted.card.key, model.cards), body: render('card', view) };
+    const body = inEach(posted.card.key.station, printing, ({ talk, render }) =>
+      render('card', cardView({ ...posted, plantName: input.plantName, paper: input.paper }, talk)),
+    );
+    return { ...posted, model, name: cardName(posted.card.key, model.cards), body };
   });
 }
+
+/** The languages of a station; the main one where there are words for none of them. */
+function tonguesAt(station: string, { input, tongues, talk, render }: Printing): readonly Tongue[] {
+  const at = input.languagesAt(station).flatMap((language) => tongues.get(language) ?? []);
+  return at.length > 0 ? at : [{ talk, render }];
+}
+
+/** One after the other in each language of the station, under one code: a card in two languages is two cards in one. */
+const inEach = (station: string, printing: Printing, body: (tongue: Tongue) => string): string =>
+  tonguesAt(station, printing).map(body).join('\n');
 
 function modelPages(model: PrintedModel, made: readonly Made[], printing: Printing): void {
   const folder = `models/${model.id}`;
@@ -114,15 +136,17 @@ function modelPages(model: PrintedModel, made: readonly Made[], printing: Printi
   page(`${folder}/index.html`, model.title, bodies, printing);
   if (made.length > 0) sheet(`${folder}/${model.id}.pdf`, model.title, bodies, printing);
   for (const each of made) {
-    const title = `${model.title} · ${each.card.station.text} · ${each.posting.code}`;
+    const title = `${model.title} · ${printing.talk.name(each.card.station.text)} · ${each.posting.code}`;
     page(`${folder}/${each.name}.html`, title, each.body, printing);
     sheet(`${folder}/${each.name}.pdf`, title, each.body, printing);
-    for (const drawing of each.card.drawings) {
-      const uid = identifier(model.id, each.name, drawing.id);
-      const title = printing.talk.plain(drawing.caption);
-      const words = (scale: number) => drawingWords(printing.talk, title, scale);
-      const { svg } = drawOnPage(drawing, uid, words, drawingStyle(printing.assets));
-      put(`${folder}/${each.name}-${drawing.id}.svg`, `${svg}\n`, printing);
+    for (const [i, { talk }] of tonguesAt(each.card.key.station, printing).entries()) {
+      const tag = i === 0 ? '' : `.${talk.language}`;
+      for (const drawing of each.card.drawings) {
+        const uid = identifier(model.id, each.name, drawing.id);
+        const words = (scale: number) => drawingWords(talk, talk.plain(drawing.caption), scale);
+        const { svg } = drawOnPage(drawing, uid, words, drawingStyle(printing.assets));
+        put(`${folder}/${each.name}-${drawing.id}${tag}.svg`, `${svg}\n`, printing);
+      }
     }
   }
 }
@@ -133,20 +157,21 @@ function noValidCard(model: PrintedModel, printing: Printing): void {
 }
 
 function stationPages(station: string, made: readonly Made[], printing: Printing): void {
-  const { input, talk, render } = printing;
+  const { input } = printing;
   const folder = `stations/${station}`;
   const bodies = made.map((each) => each.body).join('\n');
-  const title = made[0]?.card.station.text ?? station;
+  const title = printing.talk.name(made[0]?.card.station.text ?? station);
   if (made.length > 0) {
     page(`${folder}/index.html`, title, bodies, printing);
     sheet(`${folder}/${station}.pdf`, title, bodies, printing);
   }
   const codeOf = (key: CardKey) => made.find(({ card }) => sameKey(card.key, key))?.posting.code;
   for (const posted of input.sheets.filter((each) => each.sheet.station.id === station)) {
-    const view = sheetView({ ...posted, plantName: input.plantName, paper: input.paper, codeOf }, talk);
-    const body = render('station-sheet', view);
-    page(`${folder}/sheet.html`, posted.sheet.station.name.text, body, printing);
-    sheet(`${folder}/sheet.pdf`, posted.sheet.station.name.text, body, printing);
+    const body = inEach(station, printing, ({ talk, render }) =>
+      render('station-sheet', sheetView({ ...posted, plantName: input.plantName, paper: input.paper, codeOf }, talk)),
+    );
+    page(`${folder}/sheet.html`, title, body, printing);
+    sheet(`${folder}/sheet.pdf`, title, body, printing);
   }
 }
 

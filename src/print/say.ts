@@ -2,26 +2,37 @@
 import type { Arg, Figure, Limits } from '../cards/card.ts';
 import type { Finding, Place } from '../findings/finding.ts';
 import { offer } from '../findings/nearest.ts';
+import { inLanguage } from '../units/in-language.ts';
+import { isSafety } from './safety-texts.ts';
 import { PLACE, type Words } from './words.ts';
 
 /** A stretch of text; a figure is a number with its unit and never broken over two lines. */
 export interface Segment {
   readonly text: string;
   readonly figure?: true;
+  /** In another language than the text around it. */
+  readonly language?: string;
 }
 
 export type Tell = (finding: Finding) => void;
 
 /** What an argument says. A sentence that is missing shows as its id in brackets, never as a blank, and is told. */
 export function resolve(arg: Arg, words: Words, tell: Tell): Segment[] {
-  if (arg.kind === 'figure') return figureSegments(arg);
+  if (arg.kind === 'figure') return figureSegments(arg, words);
   if (arg.kind === 'limits') return limitsSegments(arg, words, tell);
   if (arg.kind === 'line') return sentence(arg.say, arg.with, words, tell);
   if (arg.kind === 'series') {
-    return arg.items.flatMap((item, i) => [...(i > 0 ? [{ text: ', ' }] : []), ...resolve(item, words, tell)]);
+    const between = { text: `${separator(words)} ` };
+    return arg.items.flatMap((item, i) => [...(i > 0 ? [between] : []), ...resolve(item, words, tell)]);
   }
-  return [{ text: arg.text }];
+  return [{ text: arg.kind === 'name' ? called(arg.text, words) : arg.text }];
 }
+
+/** A name in this language; as written where it has no other. */
+export const called = (name: string, { names }: Words): string => names.get(name) ?? name;
+
+/** Between the items of a series: no comma where a comma stands inside numbers. */
+export const separator = ({ decimal }: Words): string => (decimal === ',' ? ';' : ',');
 
 export function plainText(segments: readonly Segment[]): string {
   return segments.map((segment) => segment.text).join('');
@@ -34,14 +45,18 @@ export function withUnit(text: string, unit: string): string {
 }
 
 /** `50.20–50.40`; a range that starts below zero is told in words, as a dash beside a minus sign misleads. */
-export function rangeText(low: string, high: string, words: Words, tell: Tell): string {
+export function rangeText(lowest: string, highest: string, words: Words, tell: Tell): string {
+  const [low, high] = [inLanguage(lowest, words.decimal), inLanguage(highest, words.decimal)];
   if (low === high) return low;
   if (!/^[-−]/.test(low)) return `${low}–${high}`;
   return `${low}\u00a0${plainText(sentence('labels.to', {}, words, tell))}\u00a0${high}`;
 }
 
-function figureSegments({ text, unit, second }: Figure): Segment[] {
-  return inBoth(withUnit(text, unit), second && withUnit(second.text, second.unit));
+function figureSegments({ text, unit, second }: Figure, { decimal }: Words): Segment[] {
+  return inBoth(
+    withUnit(inLanguage(text, decimal), unit),
+    second && withUnit(inLanguage(second.text, decimal), second.unit),
+  );
 }
 
 /**
@@ -81,7 +96,7 @@ export function sentence(id: string, args: Readonly<Record<string, Arg>>, words:
   const found = words.sentences.get(id);
   if (!found) {
     tell(missing(id, words));
-    return [{ text: `[${id}]` }];
+    return inOriginal(id, args, words, tell) ?? [{ text: `[${id}]` }];
   }
   for (const name of Object.keys(args)) {
     if (!found.places.includes(name)) tell(unused(id, name, found.place));
@@ -100,16 +115,33 @@ export function sentence(id: string, args: Readonly<Record<string, Arg>>, words:
   return segments;
 }
 
+/** A text of safety is never blank: what is not translated stands in the words of the original, and says so in both. */
+function inOriginal(
+  id: string,
+  args: Readonly<Record<string, Arg>>,
+  { original, ...words }: Words,
+  tell: Tell,
+): Segment[] | undefined {
+  if (!isSafety(id) || !original?.sentences.has(id)) return undefined;
+  const told = ({ sentences }: Words) => sentences.get('sheet.not-translated')?.text;
+  const both = [told(words), told(original)].filter((text) => text !== undefined).join(' · ');
+  return [
+    { text: `${both}: ` },
+    ...sentence(id, args, original, tell).map((segment) => ({ ...segment, language: original.language })),
+  ];
+}
+
 function missing(id: string, words: Words): Finding {
   const keys = id.split('.').slice(0, -1);
   while (keys.length > 0 && !words.sections.has(keys.join('.'))) keys.pop();
   const place = words.sections.get(keys.join('.')) ?? { file: words.file, start: 0, end: 0 };
   return {
     id: 'word-missing',
-    severity: 'error',
+    // What the original fills is no gap: the cards go out with it.
+    severity: isSafety(id) && words.original?.sentences.has(id) ? 'caution' : 'error',
     place,
-    what: `There is no sentence "${id}".`,
-    why: 'A card asks for it: the line would be blank at the station.',
+    what: `There is no sentence "${id}" in ${words.file}.`,
+    why: 'A card asks for it: the line would be blank at the station, or stand in a language that not everybody there reads.',
     mend: `Write it in ${words.file}, or correct its name. ${offer(id, words.sentences.keys())}`,
     notes: [],
     about: [],

@@ -16,12 +16,13 @@ export interface SheetViewInput {
 
 /** The station sheet as its template sees it: a row a model, lying across the paper. */
 export function sheetView({ sheet, posting, plantName, paper, codeOf }: SheetViewInput, talk: Speech) {
-  const page = identifier('sheet', sheet.station.id);
-  const station = sheet.station.name.text;
+  const page = identifier('sheet', talk.language, sheet.station.id);
+  const station = talk.name(sheet.station.name.text);
   const { status, date, foot: below } = overlayOf(posting, talk);
   const foot = { model: talk.phrase('sheet.station-sheet'), station, code: posting.code, ...below, paper };
   return {
     page,
+    language: talk.language,
     pageRule: markup(`<style>${pageRule(page, foot, talk, true)}</style>`),
     plant: plantName,
     station,

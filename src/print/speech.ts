@@ -2,7 +2,18 @@
 import type { Arg, Figure, Limits } from '../cards/card.ts';
 import type { DrawingWords } from './drawing/drawing.ts';
 import { segmentsMarkup, type Markup } from './markup.ts';
-import { plainText, rangeText, resolve, sentence, withUnit, type Segment, type Tell } from './say.ts';
+import {
+  called,
+  plainText,
+  rangeText,
+  resolve,
+  sentence,
+  separator,
+  withUnit,
+  type Segment,
+  type Tell,
+} from './say.ts';
+import { inLanguage } from '../units/in-language.ts';
 import type { Words } from './words.ts';
 
 export interface Speech {
@@ -11,7 +22,13 @@ export interface Speech {
   /** A sentence of the words file's own, with names put in. */
   readonly phrase: (id: string, names?: Readonly<Record<string, string>>) => string;
   readonly number: (value: Figure | Limits) => NumberView;
+  /** A name in this language. */
+  readonly name: (name: string) => string;
+  /** Between the items of a series. */
+  readonly separator: string;
   readonly language: string;
+  /** Its texts of safety were translated, and nobody went over them. */
+  readonly unreviewed: boolean;
 }
 
 /** A number set large: the gauge's unit first, the second one apart. */
@@ -33,7 +50,10 @@ export function speech(words: Words, tell: Tell): Speech {
       return plainText(sentence(id, args, words, tell));
     },
     number: (value) => numberView(value, words, tell),
+    name: (name) => called(name, words),
+    separator: separator(words),
     language: words.language,
+    unreviewed: !words.reviewed,
   };
 }
 
@@ -50,8 +70,12 @@ function named(text: string): Arg {
 
 function numberView(value: Figure | Limits, words: Words, tell: Tell): NumberView {
   if (value.kind === 'figure') {
-    const { text, unit, second } = value;
-    return { text, unit, second: second ? withUnit(second.text, second.unit) : null, limits: null };
+    const { unit, second } = value;
+    const [text, repeated] = [value.text, second?.text ?? ''].map((one) => inLanguage(one, words.decimal)) as [
+      string,
+      string,
+    ];
+    return { text, unit, second: second ? withUnit(repeated, second.unit) : null, limits: null };
   }
   const { unit, acceptance } = value;
   const { low, high, second } = acceptance ?? value;

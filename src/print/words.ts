@@ -4,6 +4,7 @@
  */
 import { isMap, isScalar, isSeq, parseDocument, type Pair, type Scalar } from 'yaml';
 import type { Finding, Place } from '../findings/finding.ts';
+import type { DecimalMark } from '../units/in-language.ts';
 
 export interface Sentence {
   readonly text: string;
@@ -16,6 +17,15 @@ export interface Words {
   readonly file: string;
   /** BCP 47 tag of the language, for the page's lang attribute. */
   readonly language: string;
+  readonly decimal: DecimalMark;
+  /** The language it was translated from; absent of an original. */
+  readonly translationOf?: string;
+  /** The original itself, where it is at hand: a text of safety that is missing here is told in its words. */
+  readonly original?: Words;
+  /** Whether somebody went over the texts of safety: an original stands as it is. */
+  readonly reviewed: boolean;
+  /** What things named in specs are called in this language. */
+  readonly names: ReadonlyMap<string, string>;
   /** Sentences by id: the keys on the way, joined by dots. */
   readonly sentences: ReadonlyMap<string, Sentence>;
   /** Where each map of sentences begins, so that a missing sentence is shown where it belongs. */
@@ -42,11 +52,19 @@ export function loadWords(file: string, bytes: Uint8Array): { words: Words; find
   if (isMap(doc.contents)) for (const pair of doc.contents.items) topLevel(pair, reading);
   else broken(reading, { file, start: 0, end: 0 }, 'The file holds no map of sentences.');
   checkNumerals(reading, literalsOf(doc.get('literals')));
-  const language = doc.get('language');
+  const said = (key: string) => {
+    const value: unknown = doc.get(key);
+    return typeof value === 'string' ? value : undefined;
+  };
+  const from = said('translation-of');
   return {
     words: {
       file,
-      language: typeof language === 'string' ? language : 'en',
+      language: said('language') ?? 'en',
+      decimal: said('decimal') === ',' ? ',' : '.',
+      ...(from === undefined ? {} : { translationOf: from }),
+      reviewed: from === undefined,
+      names: new Map(),
       sentences: reading.sentences,
       sections: reading.sections,
     },
@@ -54,10 +72,11 @@ export function loadWords(file: string, bytes: Uint8Array): { words: Words; find
   };
 }
 
-/** `language` and `literals` say something about the file; all else is sentences. */
+/** Keys that say something about the file; all else is sentences. */
+const ABOUT: ReadonlySet<string> = new Set(['language', 'translation-of', 'decimal', 'literals']);
+
 function topLevel(pair: Pair, reading: Reading): void {
-  const key = keyOf(pair);
-  if (key !== 'language' && key !== 'literals') readPair(pair, '', reading);
+  if (!ABOUT.has(keyOf(pair))) readPair(pair, '', reading);
 }
 
 function readPair(pair: Pair, before: string, reading: Reading): void {

@@ -62,8 +62,10 @@ export interface Release {
   readonly sheets: readonly ReleasedSheet[];
   /** Style, fonts and the shell of PDFs: path to SHA-256 of a file below `released/assets/`. */
   readonly assets: Readonly<Record<string, string>>;
-  /** What a status is called, in the words of the day it was released. */
-  readonly words: Readonly<Record<string, string>>;
+  /** The main one of its cards. */
+  readonly language: string;
+  /** What a status is called, by language, in the words of the day it was released. */
+  readonly words: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
 
 /** Keys in one order at every depth: the same release is the same text. */

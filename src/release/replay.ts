@@ -32,7 +32,7 @@ export function replay(
   const pages = new Map<string, string>();
   const sheets: Replayed['sheets'][number][] = [];
   for (const card of cards) {
-    const filling = fillingOf(card, of, on, known, state);
+    const filling = (language: string) => fillingOf(card, of, on, { known, state }, language);
     for (const path of card.files) pages.set(path, filled(of.record.pages[path]!, filling));
     for (const sheet of of.record.sheets)
       if (sheet.page === card.files[0]) {
@@ -44,8 +44,14 @@ export function replay(
 }
 
 /** What is said of a card on a day, in the words of the day it was released. */
-export function fillingOf(card: ReleasedCard, of: Known, on: string, known: readonly Known[], state: State): Filling {
-  const { words } = of.record;
+export function fillingOf(
+  card: ReleasedCard,
+  of: Known,
+  on: string,
+  { known, state }: { readonly known: readonly Known[]; readonly state: State },
+  language = of.record.language,
+): Filling {
+  const words = of.record.words[language] ?? {};
   const text = (id: string, places: Readonly<Record<string, string>>) =>
     (words[id] ?? `[${id}]`).replace(/\{([a-z-]+)\}/g, (_, name: string) => places[name] ?? `[${name}]`);
   const start = (at: Start) =>

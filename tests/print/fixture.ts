@@ -256,6 +256,7 @@ export function input(cards: readonly Card[] = [richCard()], change: Partial<Pri
     sheets: [{ sheet, posting }],
     plantName: 'Heron Lane Works',
     paper: 'A4',
+    languagesAt: () => ['en'],
     date: '2026-11-25',
     kinds: [],
     route: ['planing', 'sizing'],
@@ -299,6 +300,7 @@ export function assets(change: Partial<PrintAssets> = {}): PrintAssets {
   return {
     templates: ownTemplates(),
     words: ownWords().words,
+    others: [],
     css: readFileSync(join(templatesFolder, 'print.css'), 'utf8'),
     fonts: fonts(),
     ...change,

@@ -1,9 +1,12 @@
 /** platen cards [MODEL…]: checks, and where nothing stops it compiles the cards to HTML and PDF. */
+import { Option } from 'commander';
 import type { Command } from 'commander';
+import { languagesThere } from '../../assets.ts';
 import { compileAll, isError, printCompiled } from '../../compile.ts';
 import type { Compiled, Printed } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import type { RenderedFinding } from '../../findings/render.ts';
+import type { PrintWish } from '../../plant-texts.ts';
 import { unique } from '../../findings/unique.ts';
 import { counted } from '../count.ts';
 import { busy } from '../busy.ts';
@@ -19,6 +22,8 @@ interface Options extends Common {
   readonly out?: string;
   /** true: all that hang. */
   readonly released?: string | true;
+  readonly language?: string;
+  readonly paper?: string;
 }
 
 export default function add(program: Command, io: Io, done: (code: number) => void): void {
@@ -27,6 +32,8 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
     .description('compile the cards: HTML, SVG, JSON, and PDF where there is a browser')
     .argument('[models...]', 'ids of models; all where none is named')
     .option('--station <station>', 'only the cards of this station')
+    .option('--language <languages>', 'in this language, or in these (en,es), whatever the plant says')
+    .addOption(new Option('--paper <paper>', 'on this paper, whatever the plant says').choices(['A4', 'Letter']))
     .option('--no-pdf', 'no PDF')
     .option(
       '--out <dir>',
@@ -41,6 +48,11 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 async function cards(names: readonly string[], options: Options, io: Io): Promise<number> {
   const host = io.host(options.root);
   const on = options.on ?? host.today();
+  const wish = wishOf(options, languagesThere(host));
+  if ('refused' in wish) {
+    io.err(`${wish.refused}\n`);
+    return EXIT.usage;
+  }
   const whole = busy(io, 'Checking', () => compileAll(host, on));
   if (whole.models.length === 0) {
     for (const finding of whole.checked.findings)
@@ -52,7 +64,7 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
   }
   const compiled = part(whole, names, options.station, io);
   if (!compiled) return EXIT.usage;
-  const printed = printCompiled(host, compiled, on);
+  const printed = printCompiled(host, compiled, on, wish);
   const findings = tell(compiled, printed, io);
   if (printed.findings.some((finding) => finding.severity === 'error')) {
     // A card with a gap in its words or blocks looks finished and is not: the cards there stay as they are.
@@ -67,7 +79,8 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
       return EXIT.errors;
     }
   }
-  const target = options.out ?? (compiled === whole ? 'out' : 'out/part');
+  const asWritten = compiled === whole && Object.keys(wish).length === 0;
+  const target = options.out ?? (asWritten ? 'out' : 'out/part');
   const published = host.publish(target, tree);
   if ('failed' in published) {
     io.err(`${published.failed}\n`);
@@ -80,6 +93,15 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
   );
   if (stopped.length > 0) io.out(`No valid card: ${stopped.join(', ')}.\n`);
   return findings.some((finding) => finding.severity === 'error') ? EXIT.errors : EXIT.good;
+}
+
+/** Paper and languages asked for. */
+function wishOf({ language, paper }: Options, there: readonly string[]): PrintWish | { readonly refused: string } {
+  const languages = language?.split(',').map((one) => one.trim());
+  const unknown = languages?.find((one) => !there.includes(one));
+  if (unknown !== undefined)
+    return { refused: `There are no words for the language "${unknown}". There is: ${there.join(', ')}.` };
+  return { ...(languages ? { languages } : {}), ...(paper === 'A4' || paper === 'Letter' ? { paper } : {}) };
 }
 
 /** The models and the station asked for; the whole where nothing is named. */
