@@ -123,6 +123,7 @@ export type Hatch =
   | 'removed'
   | 'tack-zone'
   | 'gasket'
+  | 'levelling-board'
   | 'left-thick'
   | 'left-thinner'
   | 'left-thin'
@@ -154,6 +155,8 @@ export type Mark =
       readonly text: Arg;
       readonly anchor: 'start' | 'middle' | 'end';
     }
+  /** What a hole or a spot is called in the lists: printing puts it where there is room beside it. */
+  | { readonly kind: 'tag'; readonly x: number; readonly y: number; readonly radius: number; readonly text: Arg }
   /** A dimension between two points, its line set off to the left of the way from the first to the second. */
   | {
       readonly kind: 'dimension';
@@ -168,8 +171,8 @@ export type Mark =
 export interface Drawing {
   readonly id: string;
   readonly caption: Line;
-  /** Millimetres of the body per millimetre of paper: 5 means 1:5. */
-  readonly scale: 1 | 2 | 5 | 10;
+  /** Millimetres of the body per millimetre of paper: 5 means 1:5. ISO 5455 has 1, 2, 5, 10; 2.5 lies between them, and a body fills a page at it. */
+  readonly scale: 1 | 2 | 2.5 | 5 | 10;
   readonly marks: readonly Mark[];
 }
 

@@ -2,7 +2,7 @@
 import type { Arg, Table } from './card.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
-import { cavityLetters } from './drawing/plan.ts';
+import { cavityLetters, holeNumbers } from './drawing/plan.ts';
 import { channelsOf, contoursOf, contourTitle, cutTitle, cutterName, holesOf } from './machining.ts';
 import { surfaceName } from './surface-name.ts';
 import type { Desk } from './station.ts';
@@ -26,11 +26,12 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
       desk.figure(cavity.corner, { single: true }),
     ];
   });
+  const numbers = holeNumbers(desk, id);
   const holes = holesOf(desk, id).map((name): Arg[] => {
     const hole = spec.holes![name]!;
     const { way, from } = desk.use.fact(`hole.${name}.measuring`);
     return [
-      cutTitle(desk, 'holes', name),
+      say('machining.hole', { number: numbers.get(name)!, hole: cutTitle(desk, 'holes', name) }),
       desk.figure(`hole.${name}.across`, { single: true }),
       desk.figure(hole.at.y, { single: true }),
       desk.figure(hole.diameter, { fraction: true }),

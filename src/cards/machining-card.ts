@@ -42,13 +42,14 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
     keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup)].slice(0, MOST_KEY_NUMBERS),
     steps: [
       ...settingSteps(desk, setup),
-      ...cuttingSteps(desk, setup),
       ...openingSteps(desk, setup),
+      ...cuttingSteps(desk, setup),
       ...(own.steps ?? []),
+      say('machining.step.measure'),
     ],
     tools: machiningTools(desk, setup),
     checks,
-    whenOut: ['deep', 'shallow', 'moved'].map((out) => say(`machining.out.${out}`)),
+    whenOut: ['deep', 'shallow', 'moved', ...vacuum].map((out) => say(`machining.out.${out}`)),
     cautions: cautions(desk, 'first-cut', 'rotating', ...vacuum, 'metal', 'stopped', 'lockout'),
     drawings: [own.drawing, ...(own.drawings ?? []), ...zonePlan(desk, setup)],
     tables: [

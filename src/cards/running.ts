@@ -137,13 +137,22 @@ export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[])
       all.findIndex((other) => other.cutter.id === cutter.id) === i &&
       !(steps[0]!.key.startsWith('channel.') && byHand(cutter)),
   );
+  // Each spindle has a cutter of its own: what is measured of one says nothing of the other.
+  const spindles = Array.from({ length: desk.use.fact(`run.${setup}.spindles`).value }, (_, i) => String(i + 1));
+  const ofEach = (column: string): readonly Line[] =>
+    spindles.length === 1
+      ? columns(column)
+      : spindles.map((text) =>
+          say(`running.column.${column}-spindle`, { spindle: { kind: 'literal', of: 'point', text } }),
+        );
+  const rooms = spindles.map(() => write);
   const cutters = once.map(({ cutter }): Arg[] => [
     cutterName(desk, cutter.id),
     desk.figure(cutter.need('most-speed')),
     desk.figure(cutter.need('length'), { single: true }),
-    write,
+    ...rooms,
     desk.figure(cutter.need('diameter'), { single: true }),
-    write,
+    ...rooms,
     write,
   ]);
   const must: readonly (readonly [string, Arg])[] = [
@@ -165,7 +174,13 @@ export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[])
     {
       place: 'form',
       title: say('running.sheet-cutters'),
-      columns: columns('cutter', 'most-speed', 'length', 'length-is', 'diameter', 'diameter-is', 'bodies'),
+      columns: [
+        ...columns('cutter', 'most-speed', 'length'),
+        ...ofEach('length-is'),
+        ...columns('diameter'),
+        ...ofEach('diameter-is'),
+        ...columns('bodies'),
+      ],
       rows: cutters,
     },
     {

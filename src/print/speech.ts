@@ -24,6 +24,8 @@ export interface Speech {
   readonly number: (value: Figure | Limits) => NumberView;
   /** A name in this language. */
   readonly name: (name: string) => string;
+  /** A number with this language's decimal mark. */
+  readonly decimal: (text: string) => string;
   /** Between the items of a series. */
   readonly separator: string;
   readonly language: string;
@@ -51,6 +53,7 @@ export function speech(words: Words, tell: Tell): Speech {
     },
     number: (value) => numberView(value, words, tell),
     name: (name) => called(name, words),
+    decimal: (text) => inLanguage(text, words.decimal),
     separator: separator(words),
     language: words.language,
     unreviewed: !words.reviewed,
@@ -91,7 +94,7 @@ function numberView(value: Figure | Limits, words: Words, tell: Tell): NumberVie
 export function drawingWords(talk: Speech, title: string, scale: number): DrawingWords {
   return {
     title,
-    scale: talk.phrase('drawing.scale', { scale: `1:${scale}` }),
+    scale: talk.phrase('drawing.scale', { scale: `1:${talk.decimal(String(scale))}` }),
     text: talk.plain,
     both: (value) => {
       // A drawing shows the body, not how it is measured: the limits themselves.

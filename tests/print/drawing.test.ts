@@ -28,7 +28,7 @@ describe('a drawing', () => {
     expect(draw(structuredClone(drawing)).svg).toBe(svg);
   });
 
-  it.each([1, 2, 5, 10] as const)('at 1:%i has one unit of its view box to a millimetre of paper', (scale) => {
+  it.each([1, 2, 2.5, 5, 10] as const)('at 1:%s has one unit of its view box to a millimetre of paper', (scale) => {
     const { svg, widthMm, heightMm } = draw(square(scale, 300));
     const [width, height, boxWidth, boxHeight] = attribute(
       svg,
@@ -93,10 +93,10 @@ describe('a drawing', () => {
   });
 
   it('too big for a page is drawn at the next scale that fits, and says so', () => {
-    const { svg, widthMm } = drawOnPage(square(1, 450), 'test', (scale) => drawingWords(talk, 'x', scale));
+    const { svg, widthMm } = drawOnPage(square(1, 550), 'test', (scale) => drawingWords(talk, 'x', scale));
     expect(widthMm).toBeLessThanOrEqual(190);
     expect(svg).toContain('Scale 1:5');
-    expect(svg).toContain('L90 0L90 -90');
+    expect(svg).toContain('L110 0L110 -110');
   });
 
   it('with nothing on it still has its scale and its bar', () => {

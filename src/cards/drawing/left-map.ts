@@ -27,7 +27,7 @@ export function leftMap(desk: Desk): Drawing {
   return {
     id: 'thickness-map',
     caption: say('caption.left-map'),
-    scale: 5,
+    scale: 2.5,
     marks: [
       ...STEPS.flatMap(([step, hatch]) =>
         area(hatch, thinnerThan(field, desk.use.fact(`map.step.${step}`).value / 1e6)),

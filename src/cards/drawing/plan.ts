@@ -30,6 +30,8 @@ export interface PlanWanted {
   readonly flaws?: boolean;
   readonly pattern?: boolean;
   readonly points?: boolean;
+  /** Where the pair's number is written: on both halves of a matched cap. */
+  readonly pairs?: boolean;
   /** Where a tack of the lamination may stand, and where each does. */
   readonly tacks?: boolean;
 }
@@ -66,7 +68,10 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
   if (wanted.pattern) marks.push(...pattern(desk, flip));
   if (wanted.points) marks.push(...points(desk, flip));
-  return { id: 'plan', caption: wanted.caption, scale: 5, marks };
+  if (wanted.pairs) marks.push(...pairs(desk));
+  if (wanted.setup || wanted.pattern || wanted.tacks) marks.push(...zero);
+  marks.push(neckEnd(marks));
+  return { id: 'plan', caption: wanted.caption, scale: 2.5, marks };
 }
 
 /** The outline and the centreline alone, seen from the top. */
@@ -109,6 +114,33 @@ function centreline({ use }: Desk, line: LineKind): readonly Mark[] {
   return [{ kind: 'line', line, points: [0, hundredth(low), 0, hundredth(high)], closed: false }];
 }
 
+/** Half of the cross that lists count from, mm of the body. */
+const ZERO_MM = 6;
+
+/** Where lists count from: the bridge line on the centreline. */
+const zero: readonly Mark[] = [
+  { kind: 'line', line: 'leader', points: [-ZERO_MM, 0, ZERO_MM, 0], closed: false },
+  { kind: 'line', line: 'leader', points: [0, -ZERO_MM, 0, ZERO_MM], closed: false },
+  { kind: 'tag', x: 0, y: 0, radius: ZERO_MM, text: say('drawing.zero') },
+];
+
+/** Which way round it lies: beyond all that is drawn. */
+function neckEnd(marks: readonly Mark[]): Mark {
+  const tops = marks.flatMap((mark) => (mark.kind === 'line' ? mark.points.filter((_, i) => i % 2 === 1) : []));
+  return { kind: 'label', x: 0, y: hundredth(Math.max(...tops) + 6), text: say('drawing.neck-end'), anchor: 'middle' };
+}
+
+function pairs({ use }: Desk): readonly Mark[] {
+  const quarter = hundredth(use.fact('blank.width').value / 4e6);
+  return [-quarter, quarter].map((x) => ({
+    kind: 'label',
+    x,
+    y: 0,
+    text: say('drawing.pair'),
+    anchor: 'middle',
+  }));
+}
+
 function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind, polygon: Polygon) => Mark): Mark[] {
   const { spec } = desk.subject;
   const line = (of: string): LineKind => (of === setup ? 'cut' : 'hidden');
@@ -134,7 +166,21 @@ function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind
     ...contours(desk, setup, flip),
     ...labels(desk, setup, flip),
     ...(setup === 'top' ? pocketPoints(desk, flip) : []),
+    ...holeTags(desk, setup, flip),
   ];
+}
+
+/** Holes of this set-up by what the list calls them. */
+export const holeNumbers = (desk: Desk, setup: SetupId): ReadonlyMap<string, Literal> => {
+  const own = namesOf(desk.subject.spec.holes).filter((id) => desk.use(desk.subject.spec.holes![id]!.setup) === setup);
+  return new Map(own.map((id, i) => [id, { kind: 'literal', of: 'point', text: `H${i + 1}` }]));
+};
+
+function holeTags(desk: Desk, setup: SetupId, flip: number): Mark[] {
+  return [...holeNumbers(desk, setup)].map(([id, text]): Mark => {
+    const { xMm, yMm, diameterMm } = desk.use.fact(`hole.${id}.spot`);
+    return { kind: 'tag', x: hundredth(xMm * flip), y: hundredth(yMm), radius: hundredth(diameterMm / 2), text };
+  });
 }
 
 /** Channels lie inside the wood: both their sides are hidden from any face. */
@@ -189,36 +235,58 @@ export const cavityLetters = (desk: Desk, setup: SetupId): ReadonlyMap<string, L
     cavitiesOf(desk, setup).map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]),
   );
 
-/** Letters at the middle of their cavities; of cavities that share a place, each a little below the one before. */
+/** Letters at the middle of their cavities, or where one stands free of the letters and numbered points beside it. */
 function labels(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  const placed: { x: number; y: number }[] = [];
+  const points = setup === 'top' ? pocketPoints(desk, flip) : [];
+  const placed = points.flatMap((mark) => (mark.kind === 'point' ? [{ x: mark.x, y: mark.y }] : []));
   return [...cavityLetters(desk, setup)].map(([id, text]): Mark => {
     const { x, y } = desk.subject.spec.cavities![id]!.at;
     const hand = desk.subject.hand === 'left' ? -1 : 1;
     const at = { x: hundredth((desk.use(x).value / 1e6) * flip * hand), y: hundredth(desk.use(y).value / 1e6) };
-    while (placed.some((other) => Math.hypot(other.x - at.x, other.y - at.y) < LETTER_MM)) at.y -= LETTER_MM;
-    placed.push(at);
-    return { kind: 'label', ...at, text, anchor: 'middle' };
+    const places = ASIDE.map(([dx, dy]) => ({
+      x: hundredth(at.x + dx * LETTER_MM),
+      y: hundredth(at.y + dy * LETTER_MM),
+    }));
+    const free = places.find((place) =>
+      placed.every((other) => Math.hypot(other.x - place.x, other.y - place.y) >= LETTER_MM),
+    );
+    placed.push(free ?? at);
+    return { kind: 'label', ...(free ?? at), text, anchor: 'middle' };
   });
 }
 
-/** Room a letter takes on the body at 1:5. */
-const LETTER_MM = 18;
+/** Room a letter takes on the body at 1:2.5. */
+const LETTER_MM = 16;
+const ASIDE = [
+  [0, 0],
+  [1, 0],
+  [-1, 0],
+  [0, -1],
+  [0, 1],
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+  [0, -2],
+  [0, 2],
+] as const;
 
 /** Location holes of the pattern the body is pinned through. */
 function pattern(desk: Desk, flip: number): Mark[] {
   const { plant } = desk.subject;
   const pins = patternId(desk);
   const holes = pins === undefined ? undefined : plant.patterns?.[pins]?.holes;
-  return namesOf(holes).map((id) => {
+  return namesOf(holes).flatMap((id): Mark[] => {
     const { at, diameter } = holes![id]!;
-    return {
-      kind: 'circle',
-      line: 'cut',
+    const place = {
       x: hundredth((desk.use(at.x).value / 1e6) * flip),
       y: hundredth(desk.use(at.y).value / 1e6),
       radius: hundredth(desk.use(diameter).value / 2e6),
     };
+    return [
+      { kind: 'circle', line: 'cut', ...place },
+      { kind: 'tag', ...place, text: { kind: 'name', text: id, fact: diameter.id } },
+    ];
   });
 }
 

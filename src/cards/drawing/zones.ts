@@ -36,5 +36,5 @@ export function zonePlan(desk: Desk, setup: SetupId): readonly Drawing[] {
   const outline = back
     ? [{ kind: 'line', line: 'outline', points: seen(desk.use.fact('outline.polygon')), closed: true } as const]
     : outlineMarks(desk);
-  return [{ id: 'zones', caption: say(`caption.zones-${rest}`), scale: 5, marks: [...outline, ...mouths, ...zones] }];
+  return [{ id: 'zones', caption: say(`caption.zones-${rest}`), scale: 2.5, marks: [...outline, ...mouths, ...zones] }];
 }

@@ -72,6 +72,7 @@ const station: Station = {
           rough: true,
           blank: true,
           seam: true,
+          pairs: book || slip,
         }),
       ],
       tables: [],

@@ -1,5 +1,5 @@
 /** Picking: the right wood for the finish, neither too poor nor too good, marked with its order. */
-import { boardOf } from '../../facts/parts.ts';
+import { boardOf, capOf } from '../../facts/parts.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import { byEye, cautions, key, partName } from '../common.ts';
 import { plan } from '../drawing/plan.ts';
@@ -37,7 +37,15 @@ const station: Station = {
       whenOut: [say('picking.out.poor'), say('picking.out.good', { who: desk.name(desk.row.decides) })],
       cautions: cautions(desk, 'lifting'),
       drawings: [
-        plan(desk, { caption: say('caption.flaws'), view: 'top', rough: true, blank: true, seam: true, flaws: true }),
+        plan(desk, {
+          caption: say('caption.flaws'),
+          view: 'top',
+          rough: true,
+          blank: true,
+          seam: true,
+          flaws: true,
+          pairs: parts.includes('cap') && desk.use(capOf(spec).match) !== 'none',
+        }),
       ],
       tables: [
         {

@@ -1,6 +1,7 @@
 /** Press: bodies in a stack under pressure until the glue holds. */
 import { byEye, cautions, key, thicknessCheck } from '../common.ts';
 import { centreMark } from '../drawing/centre-mark.ts';
+import { loadDrawing } from '../drawing/load.ts';
 import { stack } from '../drawing/stack.ts';
 import { pointsPlan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
@@ -46,7 +47,7 @@ const station: Station = {
       ],
       whenOut: ['thick', 'thin', 'bowed', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
       cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
-      drawings: [centred(desk), stack(desk)],
+      drawings: [loadDrawing(desk), centred(desk), stack(desk)],
       tables: [
         loadTable(desk),
         sourceTable(desk),

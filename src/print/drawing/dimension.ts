@@ -18,7 +18,7 @@ export function drawDimension(mark: Dimension, lines: readonly string[], scale: 
   const left = { x: along.y, y: -along.x };
   const a = moved(from, left, mark.offset / scale);
   const b = moved(to, left, mark.offset / scale);
-  const widest = Math.max(...lines.map(textWidth));
+  const widest = Math.max(...lines.map((text) => textWidth(text)));
   const inside = length >= 2 * ARROW_MM + 1;
   const labels = labelsOf({ a, b, along, length, lines, fits: widest + 2 * ARROW_MM <= length, widest });
   const parts = [

@@ -2,13 +2,14 @@
  * A drawing as SVG in true millimetres of paper: the marks at the stated scale, the scale in figures, a bar that proves the
  * print was not resized, and what its lines mean. Pure: the same drawing and words give the same text.
  */
-import type { Drawing } from '../../cards/card.ts';
+import type { Drawing, Mark } from '../../cards/card.ts';
 import { escaped, identifier } from '../markup.ts';
 import { drawLegend, usedKinds } from './legend.ts';
 import { hatchPattern, type Hatch } from './lines.ts';
-import { drawMark, LAYERS, type Pen } from './marks.ts';
-import { num, union, type Box } from './paper.ts';
+import { drawMark, LAYERS, type Drawn, type Pen } from './marks.ts';
+import { num, onPaper, union, type Box } from './paper.ts';
 import { BAR_ROOM_MM, barLength, scaleBar } from './scale-bar.ts';
+import { placeTags } from './tags.ts';
 import { labelMarkup, TEXT_MM, textWidth } from './text.ts';
 
 export interface DrawnSheet {
@@ -33,7 +34,7 @@ const NARROW_MM = 42;
 const BESIDE_MM = 42;
 
 /** Scales a drawing may be put to, millimetres of the body per millimetre of paper. */
-const SCALES = [1, 2, 5, 10] as const;
+const SCALES = [1, 2, 2.5, 5, 10] as const;
 /** Room on a page beside margins, caption and head. A wider sheet would make the browser shrink all of the page. */
 const PAGE_MM = { width: 190, height: 235 };
 
@@ -53,10 +54,7 @@ export function drawOnPage(
 /** `uid` must be unique in the page the drawing stands on. `style` goes into a file of its own, to name its font. */
 export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, style = ''): DrawnSheet {
   const patternId = (hatch: Hatch) => identifier(uid, hatch);
-  const drawn = drawing.marks.map((mark) => ({
-    kind: mark.kind,
-    ...drawMark(mark, { scale: drawing.scale, patternId, text: words.text, both: words.both }),
-  }));
+  const drawn = drawMarks(drawing, { scale: drawing.scale, patternId, text: words.text, both: words.both });
   const box = drawn.length === 0 ? { left: 0, top: 0, right: 0, bottom: 0 } : union(drawn.map((each) => each.box));
   const used = usedKinds(drawing.marks);
   const frame = framed(
@@ -79,6 +77,18 @@ export function drawDrawing(drawing: Drawing, uid: string, words: DrawingWords, 
     `<title>${escaped(words.title)}</title>${style}` +
     `${patterns === '' ? '' : `<defs>${patterns}</defs>`}${layers.join('')}${frame.svg}</svg>`;
   return { svg, widthMm: width, heightMm: height };
+}
+
+/** All marks in their order; tags are given what room the others leave. */
+function drawMarks({ marks, scale }: Drawing, pen: Pen): readonly (Drawn & { readonly kind: Mark['kind'] })[] {
+  const fixed = marks.flatMap((mark) => (mark.kind === 'tag' ? [] : [{ kind: mark.kind, ...drawMark(mark, pen) }]));
+  const tags = marks.flatMap((mark) => (mark.kind === 'tag' ? [mark] : []));
+  const texts = fixed.filter(({ kind }) => kind === 'label' || kind === 'point' || kind === 'dimension');
+  const placed = placeTags(
+    tags.map(({ x, y, radius, text }) => ({ at: onPaper(x, y, scale), radius: radius / scale, text: pen.text(text) })),
+    texts.map(({ box }) => box),
+  );
+  return [...fixed, ...placed.map((tag) => ({ kind: 'tag' as const, ...tag }))];
 }
 
 type DrawLegend = (at: { x: number; y: number }, width: number) => { svg: string; height: number };

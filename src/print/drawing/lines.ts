@@ -43,6 +43,7 @@ export const HATCHES: readonly Hatch[] = [
   'removed',
   'tack-zone',
   'gasket',
+  'levelling-board',
   'left-thick',
   'left-thinner',
   'left-thin',
@@ -77,5 +78,6 @@ const TILES: Readonly<Record<Hatch, { size: number; angle: number; inside: strin
   // A strip less than a millimetre wide on paper: dark enough to be seen as one.
   'tack-zone': { size: 0.7, angle: 45, inside: stroke('M0 .35H.7', 0.4) },
   gasket: { size: 0.9, angle: -45, inside: stroke('M0 .45H.9', 0.35) },
+  'levelling-board': { size: 1, angle: 90, inside: stroke('M0 .5H1', 0.5) },
   removed: { size: 2, angle: 45, inside: '<circle cx="1" cy="1" r=".3" fill="#000"/>' },
 };

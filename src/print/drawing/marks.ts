@@ -4,7 +4,7 @@ import { escaped } from '../markup.ts';
 import { drawDimension } from './dimension.ts';
 import { lineAttributes, type Hatch } from './lines.ts';
 import { around, num, onPaper, pathData, pointsOf, type Box } from './paper.ts';
-import { labelBox, labelMarkup, TEXT_MM } from './text.ts';
+import { labelBox, labelMarkup, MARK_MM } from './text.ts';
 
 export interface Drawn {
   readonly svg: string;
@@ -20,9 +20,10 @@ export interface Pen {
   readonly patternId: (hatch: Hatch) => string;
 }
 
-const POINT_RADIUS_MM = 3;
+const POINT_RADIUS_MM = 3.6;
 
-export function drawMark(mark: Mark, pen: Pen): Drawn {
+/** Of all but tags, which are placed when all else is: tags.ts. */
+export function drawMark(mark: Exclude<Mark, { kind: 'tag' }>, pen: Pen): Drawn {
   if (mark.kind === 'line') return drawLine(mark, pen);
   if (mark.kind === 'circle') return drawCircle(mark, pen);
   if (mark.kind === 'area') return drawRegion({ hatch: mark.hatch, rings: [mark.points] }, pen);
@@ -68,18 +69,20 @@ function drawRegion({ hatch, rings }: Pick<Of<'region'>, 'hatch' | 'rings'>, { s
 }
 
 function drawLabel(mark: Of<'label'>, { scale, text }: Pen): Drawn {
-  const label = { at: onPaper(mark.x, mark.y, scale), text: text(mark.text), anchor: mark.anchor };
+  // Letters and numbers that are looked for in a list are larger than words.
+  const found = mark.text.kind === 'literal' ? { sizeMm: MARK_MM, bold: true } : {};
+  const label = { at: onPaper(mark.x, mark.y, scale), text: text(mark.text), anchor: mark.anchor, ...found };
   return { svg: labelMarkup(label), box: labelBox(label) };
 }
 
 function drawPoint(mark: Of<'point'>, { scale, text }: Pen): Drawn {
   const centre = onPaper(mark.x, mark.y, scale);
   const [x, y] = [num(centre.x), num(centre.y)];
-  const number = { y: num(centre.y + (TEXT_MM * 0.668) / 2), text: escaped(text(mark.number)) };
+  const number = { y: num(centre.y + (MARK_MM * 0.668) / 2), text: escaped(text(mark.number)) };
   return {
     svg:
       `<circle cx="${x}" cy="${y}" r="${POINT_RADIUS_MM}" fill="#fff" stroke="#000" stroke-width="0.4"/>` +
-      `<text x="${x}" y="${number.y}" text-anchor="middle" font-weight="700">${number.text}</text>`,
+      `<text x="${x}" y="${number.y}" text-anchor="middle" font-size="${MARK_MM}" font-weight="700">${number.text}</text>`,
     box: around([centre], POINT_RADIUS_MM + 0.3),
   };
 }
@@ -89,5 +92,5 @@ export const LAYERS: readonly (readonly Mark['kind'][])[] = [
   ['area', 'region'],
   ['line', 'circle'],
   ['dimension'],
-  ['label', 'point'],
+  ['label', 'point', 'tag'],
 ];
