@@ -50,7 +50,9 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     steps: card.steps.map((step) => talk.html(step)),
     drawings,
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
-    checks: card.checks.map((check) => checkView(check, talk)),
+    // What holds for all checks is said once, above them.
+    oftenAll: oftenAll(card, talk),
+    checks: card.checks.map((check) => checkView(check, talk, oftenAll(card, talk) !== null)),
     accepts: card.accepts ? talk.html(card.accepts) : null,
     whenOut: card.whenOut.map((line) => talk.html(line)),
     cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
@@ -84,12 +86,17 @@ function tableView({ title, columns, rows, place }: Table, talk: Speech) {
   };
 }
 
-function checkView(check: Check, talk: Speech) {
+function oftenAll({ checks }: Card, talk: Speech): Markup | null {
+  const said = new Set(checks.map(({ often }) => talk.plain(often)));
+  return said.size === 1 && checks.length > 1 ? talk.html(checks[0]!.often) : null;
+}
+
+function checkView(check: Check, talk: Speech, alike: boolean) {
   return {
     what: talk.html(check.what),
     limits: check.limits ? talk.number(check.limits) : null,
     gauge: talk.html(check.gauge),
-    often: talk.html(check.often),
+    often: alike ? null : talk.html(check.often),
     boxes: check.boxes.map((box) => box.text),
   };
 }
