@@ -242,6 +242,30 @@ export interface ChartSheet {
 /** Lowest, middle and highest line, with where each lies in the unit of the gauge. */
 export type ChartLines = readonly { readonly at: number; readonly figure: Figure }[];
 
+/** A face of the body at full size, to check by and to make patterns from. No card: it has no code, and binds nobody. */
+export interface FullSize {
+  readonly model: string;
+  readonly hand: CardKey['hand'];
+  readonly face: 'top' | 'back' | 'glue-face';
+  readonly title: Name;
+  /** Its length and width, to be measured on what was put together. */
+  readonly size: Line;
+  /** As seen on that face; the outline first. */
+  readonly marks: readonly Mark[];
+  readonly names: readonly NamedSpot[];
+}
+
+/** Something in a drawing that bears its name; mm of the body as drawn. */
+export interface NamedSpot {
+  readonly x: number;
+  readonly y: number;
+  /** Of a hole: its centre is marked and its name stands beside it. Of anything else nothing, and the name stands in it. */
+  readonly radius: number;
+  readonly text: Arg;
+  /** Cut from the face that is drawn, or a line of it. */
+  readonly own: boolean;
+}
+
 /** Laid over a card when it is printed; no part of its content code. */
 export interface Posting {
   readonly revision: string;

@@ -26,6 +26,8 @@ export interface PlanWanted {
   readonly seam?: boolean;
   /** Cavities and holes of this set-up; those of the other one hidden. */
   readonly setup?: SetupId;
+  /** Its cuts bear neither letters nor numbers: who draws it names them. */
+  readonly bare?: true;
   /** Where a flaw of the top is cut away or covered. */
   readonly flaws?: boolean;
   readonly pattern?: boolean;
@@ -64,7 +66,8 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.tacks) marks.push(...tackMarks(desk));
   if (wanted.flaws) marks.push(...flaws(desk, flip));
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
-  if (wanted.pattern) marks.push(...pattern(desk, flip));
+  if (wanted.setup && !wanted.bare) marks.push(...lettered(desk, wanted.setup, flip));
+  if (wanted.pattern) marks.push(...locationHoles(desk, flip));
   if (wanted.points) marks.push(...points(desk, flip));
   return { id: 'plan', caption: wanted.caption, scale: 5, marks };
 }
@@ -132,10 +135,13 @@ function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind
     ...channels(desk, setup, flip),
     ...covers(desk, setup, flip),
     ...contours(desk, setup, flip),
-    ...labels(desk, setup, flip),
-    ...(setup === 'top' ? pocketPoints(desk, flip) : []),
   ];
 }
+
+const lettered = (desk: Desk, setup: SetupId, flip: number): Mark[] => [
+  ...labels(desk, setup, flip),
+  ...(setup === 'top' ? pocketPoints(desk, flip) : []),
+];
 
 /** Channels lie inside the wood: both their sides are hidden from any face. */
 function channels(desk: Desk, setup: SetupId, flip: number): Mark[] {
@@ -206,7 +212,7 @@ function labels(desk: Desk, setup: SetupId, flip: number): Mark[] {
 const LETTER_MM = 18;
 
 /** Location holes of the pattern the body is pinned through. */
-function pattern(desk: Desk, flip: number): Mark[] {
+export function locationHoles(desk: Desk, flip: number): Extract<Mark, { kind: 'circle' }>[] {
   const { plant } = desk.subject;
   const pins = patternId(desk);
   const holes = pins === undefined ? undefined : plant.patterns?.[pins]?.holes;
