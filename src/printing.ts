@@ -83,7 +83,7 @@ export function printChartForms(host: Host, { checked, models }: Compiled, on: s
 /** Templates at full size of these models, of which none has an error: of all hands, or of one; on the plant's paper, or another. */
 export function printFullSizes(
   host: Host,
-  { checked, models }: Compiled,
+  { checked, models }: Pick<Compiled, 'checked' | 'models'>,
   on: string,
   { hand, paper }: { readonly hand?: Hand; readonly paper?: Paper },
 ): Printed {

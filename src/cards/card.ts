@@ -259,8 +259,10 @@ export interface FullSize {
 export interface NamedSpot {
   readonly x: number;
   readonly y: number;
-  /** Of a hole: its centre is marked and its name stands beside it. Of anything else nothing, and the name stands in it. */
+  /** Of a hole, whose centre is marked and whose name stands beside it. Of anything else nothing. */
   readonly radius: number;
+  /** Of a cavity, whose name stands inside it. */
+  readonly edge?: readonly number[];
   readonly text: Arg;
   /** Cut from the face that is drawn, or a line of it. */
   readonly own: boolean;

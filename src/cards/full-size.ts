@@ -107,7 +107,8 @@ function cavities(desk: Desk, face: SetupId, flip: number): readonly NamedSpot[]
     if (!box) return [];
     const [x, y] = [(flip * (box.minX + box.maxX)) / 2, (box.minY + box.maxY) / 2].map(hundredth);
     const own = desk.use(table![id]!.setup) === face;
-    return [{ x: x!, y: y!, radius: 0, text: cutTitle(desk, 'cavities', id), own }];
+    const edge = [...drawn.polygon].map((mm, i) => hundredth(i % 2 === 0 ? mm * flip : mm));
+    return [{ x: x!, y: y!, radius: 0, edge, text: cutTitle(desk, 'cavities', id), own }];
   });
 }
 

@@ -5,8 +5,8 @@ import { carriedCss, drawingStyle, linkedCss } from './assets.ts';
 import { gridOver, type Grid, type Tile } from './full-size/grid.ts';
 import { keyMap } from './full-size/key-map.ts';
 import { legendSvg } from './full-size/legend.ts';
-import { pictureOf, type Picture } from './full-size/picture.ts';
-import { BAR_MM, shownOn, tilePage, type Sheet } from './full-size/tile-page.ts';
+import { linesOf, namesOf, type Picture } from './full-size/picture.ts';
+import { BAR_MM, groundOf, shownOn, tilePage, type Sheet } from './full-size/tile-page.ts';
 import { wholeSvg } from './full-size/whole.ts';
 import type { Paper, PrintAssets } from './input.ts';
 import { identifier, markup } from './markup.ts';
@@ -23,6 +23,8 @@ const SHEETS: Readonly<Record<Paper, Sheet>> = {
 };
 /** The head of every page. */
 const HEAD_PX = 52;
+
+const drawingOn = (paper: Paper): Sheet => ({ ...SHEETS[paper], heightPx: SHEETS[paper].heightPx - HEAD_PX });
 
 export interface FullSizeInput {
   readonly templates: readonly { readonly template: FullSize; readonly revision: string }[];
@@ -52,10 +54,13 @@ export function printFullSize(input: FullSizeInput, assets: PrintAssets): PrintO
   for (const { template, revision } of input.templates) {
     const name = `${template.model}/${template.face}${template.hand === 'left' ? '-left' : ''}`;
     const what = headOf(template, revision, input.date, talk);
-    const picture = pictureOf(template, talk);
-    const block = [what.title, what.seen, what.dated, what.noCard, talk.plain(template.size)];
+    const sheet = drawingOn(input.paper);
+    const lines = linesOf(template, talk);
+    const grid = gridOver(lines.box, shownOn(sheet));
+    const picture = { ...lines, svg: lines.svg + namesOf(template, talk, groundOf(grid)) };
+    const block = [what.title, what.seen, what.date, what.noCard, talk.plain(template.size)];
     files.set(`${name}.svg`, `${wholeSvg(template, picture, block, talk, drawingStyle(assets, '../'))}\n`);
-    const body = render('full-size', pagesView(template, picture, what, input, talk));
+    const body = render('full-size', pagesView({ template, picture, grid, head: what, input }, talk));
     const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
     files.set(`${name}.html`, document(what.title, link, body));
     sheets.push({ name: `${name}.pdf`, title: what.title, body, paper: input.paper });
@@ -73,22 +78,27 @@ function headOf({ title, hand, face }: FullSize, revision: string, date: string,
     talk.phrase('labels.revision', { revision }),
     talk.phrase(`hand.${hand}`),
     talk.phrase(`full-size.face.${face}`),
+    talk.phrase('full-size.scale', { scale: '1:1' }),
   ];
   return {
     title: parts.join(' · '),
     seen: talk.phrase(`full-size.seen.${face}`),
-    dated: `${talk.phrase('full-size.scale', { scale: '1:1' })} · ${talk.phrase('sheet.printed-for', { date })}`,
+    date: talk.phrase('sheet.printed-for', { date }),
     noCard: talk.phrase('full-size.no-card'),
   };
 }
 
-type Head = ReturnType<typeof headOf>;
+interface Pages {
+  readonly template: FullSize;
+  readonly picture: Picture;
+  readonly grid: Grid;
+  readonly head: ReturnType<typeof headOf>;
+  readonly input: FullSizeInput;
+}
 
-function pagesView(template: FullSize, picture: Picture, head: Head, { paper }: FullSizeInput, talk: Speech) {
+function pagesView({ template, picture, grid, head, input: { paper } }: Pages, talk: Speech) {
   const page = identifier('full-size', template.model, template.hand, template.face);
   const sheet = SHEETS[paper];
-  const drawing = { widthPx: sheet.widthPx, heightPx: sheet.heightPx - HEAD_PX };
-  const grid = gridOver(picture.box, shownOn(drawing));
   const pages = String(grid.tiles.length + 1);
   const onPage = (i: number) => talk.phrase('sheet.page', { page: String(i), pages });
   const tileWords = (tile: Tile) => ({
@@ -110,7 +120,7 @@ function pagesView(template: FullSize, picture: Picture, head: Head, { paper }: 
       ...tileWords(tile),
       place: placeOf(tile, grid, talk),
       onPage: onPage(i + 2),
-      drawing: markup(tilePage(tile, picture, drawing, tileWords(tile))),
+      drawing: markup(tilePage(tile, picture.svg, drawingOn(paper), tileWords(tile))),
     })),
   };
 }

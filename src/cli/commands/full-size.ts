@@ -44,9 +44,13 @@ async function fullSize(names: readonly string[], options: Options, io: Io): Pro
   const models = ofPlant.some(isError) ? [] : asked.filter(({ findings }) => !findings.some(isError));
   const stopped = asked.filter((model) => !models.includes(model)).map(({ id }) => id);
   if (stopped.length > 0) io.err(`Has errors, no template: ${stopped.join(', ')}.\n`);
-  const printed = printFullSizes(host, { ...whole, models }, on, options);
+  const printed = printFullSizes(host, { checked: whole.checked, models }, on, options);
   for (const finding of printed.findings) io.err(`${findingText(finding)}\n\n`);
-  const broken = errors.length > 0 || printed.findings.some(({ severity }) => severity === 'error');
+  if (printed.findings.some(({ severity }) => severity === 'error')) {
+    io.err('Nothing was written: mend the templates or words first.\n');
+    return EXIT.errors;
+  }
+  const broken = errors.length > 0;
   if (printed.sheets.length === 0) {
     if (!broken) io.err(`No model here${options.hand ? ` for the ${options.hand} hand` : ''}.\n`);
     return broken ? EXIT.errors : EXIT.usage;

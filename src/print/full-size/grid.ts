@@ -2,7 +2,7 @@
  * How a picture larger than the paper is divided: cells side by side without a gap, and round each a strip of its
  * neighbours, so that every line is seen on both sides of a cut. All in millimetres of the picture, y downward.
  */
-import type { Box, Point } from '../drawing/paper.ts';
+import { union, type Box, type Point } from '../drawing/paper.ts';
 
 /** Tiles that lie beside each other share a strip this wide. */
 export const OVERLAP_MM = 11;
@@ -25,6 +25,8 @@ export interface Grid {
   readonly rows: readonly string[];
   readonly columns: readonly string[];
   readonly tiles: readonly Tile[];
+  /** All that is printed of the picture. */
+  readonly whole: Box;
 }
 
 /** `width`, `height`: what a page shows of the picture. */
@@ -43,7 +45,7 @@ export function gridOver(box: Box, { width, height }: { readonly width: number; 
       return { name: `${row}${column}`, row, column, cell, window: windowOf(cell), joins };
     }),
   );
-  return { rows, columns, tiles };
+  return { rows, columns, tiles, whole: union(tiles.map(({ window }) => window)) };
 }
 
 const windowOf = ({ left, top, right, bottom }: Box): Box => ({

@@ -1,14 +1,13 @@
 /** How the tiles lie: outline and cells, small, with the name of each. */
 import type { FullSize } from '../../cards/card.ts';
 import { escaped } from '../markup.ts';
-import { num, pathData, union } from '../drawing/paper.ts';
+import { num, pathData } from '../drawing/paper.ts';
 import type { Grid } from './grid.ts';
 
 const LONGEST_MM = 120;
 const NAME_MM = 8;
 
-export function keyMap({ marks }: FullSize, { tiles }: Grid, title: string): string {
-  const box = union(tiles.map(({ window }) => window));
+export function keyMap({ marks }: FullSize, { tiles, whole: box }: Grid, title: string): string {
   const scale = Math.max(box.right - box.left, box.bottom - box.top) / LONGEST_MM;
   const lines = marks.flatMap((mark) =>
     mark.kind === 'line' && (mark.line === 'outline' || mark.line === 'cut')
@@ -30,6 +29,6 @@ export function keyMap({ marks }: FullSize, { tiles }: Grid, title: string): str
     `<svg class="full-size-map" xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(title)}" ` +
     `width="${width}mm" height="${height}mm" viewBox="${x} ${y} ${width} ${height}" fill="none" stroke="#000">` +
     `<g stroke-width="0.3">${lines.join('')}</g><g stroke-width="0.5" stroke-dasharray="3 1.5">${cells.join('')}</g>` +
-    `<g fill="#000" stroke="none" font-size="${NAME_MM}" font-weight="700">${names.join('')}</g></svg>`
+    `<g fill="#000" stroke="#fff" stroke-width="1.5" paint-order="stroke" font-size="${NAME_MM}" font-weight="700">${names.join('')}</g></svg>`
   );
 }

@@ -3,11 +3,12 @@
  * neighbours, and which they are.
  */
 import { escaped } from '../markup.ts';
-import { num, type Box, type Point } from '../drawing/paper.ts';
+import { around, num, type Box, type Point } from '../drawing/paper.ts';
 import { BAR_ROOM_MM, scaleBar } from '../drawing/scale-bar.ts';
 import { labelMarkup, TEXT_MM } from '../drawing/text.ts';
-import { cornersOf, OVERLAP_MM, type Side, type Tile } from './grid.ts';
-import { cross, type Picture } from './picture.ts';
+import { cornersOf, OVERLAP_MM, type Grid, type Side, type Tile } from './grid.ts';
+import { cross } from './picture.ts';
+import type { Ground, Way } from './place-names.ts';
 
 /** On every tile in both directions, mm. */
 export const BAR_MM = 100;
@@ -39,7 +40,8 @@ export interface TileWords {
   readonly joins: (side: Side, tile: string) => string;
 }
 
-export function tilePage(tile: Tile, picture: Picture, sheet: Sheet, words: TileWords): string {
+/** `svg`: the whole picture. */
+export function tilePage(tile: Tile, svg: string, sheet: Sheet, words: TileWords): string {
   const { window } = tile;
   const [width, height] = [window.right - window.left, window.bottom - window.top];
   const sides = (Object.entries(tile.joins) as [Side, string][]).map(
@@ -51,7 +53,7 @@ export function tilePage(tile: Tile, picture: Picture, sheet: Sheet, words: Tile
     `font-size="${TEXT_MM}">` +
     `<svg x="${STRIP_MM}" y="0" width="${num(width)}" height="${num(height)}" ` +
     `viewBox="${num(window.left)} ${num(window.top)} ${num(width)} ${num(height)}">` +
-    `${picture.svg}${sides.join('')}${cornersOf(tile.cell).map(ring).join('')}</svg>` +
+    `${svg}${sides.join('')}${cornersOf(tile.cell).map(ring).join('')}</svg>` +
     bothBars({ x: STRIP_MM, y: height }) +
     '</svg>'
   );
@@ -65,6 +67,30 @@ export const bothBars = ({ x, y }: Point): string =>
 export const ring = (at: Point): string =>
   `<circle class="ring" cx="${num(at.x)}" cy="${num(at.y)}" r="${RING_MM}" fill="none" stroke="#000" stroke-width="0.25"/>` +
   cross(at, OVERLAP_MM / 2 - 0.3);
+
+/** What the names keep off: the cuts, and the rings. */
+export const groundOf = ({ tiles, whole }: Grid): Ground => ({
+  ways: tiles.flatMap(({ cell: { left, top, right, bottom }, joins }): Way[] => [
+    ...(joins.right
+      ? [
+          [
+            { x: right, y: top },
+            { x: right, y: bottom },
+          ] as const,
+        ]
+      : []),
+    ...(joins.below
+      ? [
+          [
+            { x: left, y: bottom },
+            { x: right, y: bottom },
+          ] as const,
+        ]
+      : []),
+  ]),
+  marks: tiles.flatMap(({ cell }) => cornersOf(cell).map((corner) => around([corner], OVERLAP_MM / 2))),
+  within: whole,
+});
 
 /** Cut off at the left and above, dashed; at the right and below, dotted, the neighbour is laid over it. */
 const DASHES: Readonly<Record<Side, string>> = { left: '4 2', above: '4 2', right: '0.4 1.6', below: '0.4 1.6' };
