@@ -141,7 +141,7 @@ function textOf(item: { str: string; transform: number[]; width: number; height:
     [c * 0.668, d * 0.668],
   ] as const;
   const corners = [0, 1].flatMap((s) =>
-    [0, 1].map((t) => [x + s * along[0]! + t * up[0]!, y + s * along[1]! + t * up[1]!]),
+    [0, 1].map((t) => [x + s * along[0] + t * up[0], y + s * along[1] + t * up[1]]),
   );
   return {
     text: item.str,
