@@ -1,15 +1,19 @@
-/** What is printed beside the cards of a compile: a model for its release, and forms for control charts. */
+/** What is printed beside the cards of a compile: a model for its release, forms for control charts, templates at full size. */
 import type { Compiled, Printed } from './compile.ts';
 import { isError } from './compile.ts';
 import { languagesAt, textsOf } from './plant-texts.ts';
 import { loadAssets } from './assets.ts';
 import { chartSheets } from './cards/charts.ts';
+import { fullSizes } from './cards/full-size.ts';
+import type { Hand } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
 import { printCharts } from './print/charts.ts';
+import { printFullSize } from './print/full-size.ts';
 import { limitsTexts } from './print/limits-text.ts';
 import { linkedCss } from './print/assets.ts';
+import type { Paper } from './print/input.ts';
 import { markup } from './print/markup.ts';
 import { templateSet } from './print/templates.ts';
 import type { Words } from './print/words.ts';
@@ -66,7 +70,12 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
 }
 
 /** Chart forms of these models: for all stations, or for one. */
-export function printChartForms(host: Host, { checked, models }: Compiled, on: string, station?: string): Printed {
+export function printChartForms(
+  host: Host,
+  { checked, models }: Pick<Compiled, 'checked' | 'models'>,
+  on: string,
+  station?: string,
+): Printed {
   const plant = textsOf(checked.workspace.plant);
   const { assets, findings, texts: own } = loadAssets(host, plant);
   const sheets = models.flatMap(({ cards, hands }) =>
@@ -82,6 +91,27 @@ export function printChartForms(host: Host, { checked, models }: Compiled, on: s
   const texts = new Map([...checked.workspace.texts, ...own]);
   const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
   return { ...output, findings: shown };
+}
+
+/** Templates at full size of these models, of which none has an error: of all hands, or of one; on the plant's paper, or another. */
+export function printFullSizes(
+  host: Host,
+  { checked, models }: Pick<Compiled, 'checked' | 'models'>,
+  on: string,
+  { hand, paper }: { readonly hand?: Hand; readonly paper?: Paper },
+): Printed {
+  const general = textsOf(checked.workspace.plant);
+  const { assets, findings, texts: own } = loadAssets(host, general);
+  const templates = models.flatMap(({ hands, revision }) =>
+    hands
+      .filter(({ subject }) => hand === undefined || subject.hand === hand)
+      .flatMap(({ subject, facts }) => fullSizes(subject, facts))
+      .map((template) => ({ template, revision })),
+  );
+  const input = { templates, plantName: general.name, paper: paper ?? general.paper, date: on };
+  const output = printFullSize(input, assets);
+  const texts = new Map([...checked.workspace.texts, ...own]);
+  return { ...output, findings: inOrder([...findings, ...output.findings]).map((one) => renderFinding(one, texts)) };
 }
 
 /** A released card on the page that leads to them. */

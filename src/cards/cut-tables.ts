@@ -2,7 +2,7 @@
 import type { Arg, Table } from './card.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import type { SetupId } from './cutting-order.ts';
-import { cavityLetters, holeNumbers } from './drawing/plan.ts';
+import { cavityLetters, holeNumbers } from './drawing/lettered.ts';
 import { channelsOf, contoursOf, contourTitle, cutTitle, cutterName, holesOf } from './machining.ts';
 import { surfaceName } from './surface-name.ts';
 import type { Desk } from './station.ts';

@@ -11,9 +11,9 @@ export function carriedCss(assets: PrintAssets): string {
   return `${fontFaces(assets, ({ bytes }) => `data:font/woff2;base64,${Buffer.from(bytes).toString('base64')}`)}\n${assets.css}`;
 }
 
-/** The rules for a drawing in a file of its own, which lies two folders below the root. */
-export function drawingStyle(assets: PrintAssets): string {
-  return `<style>${fontFaces(assets, (font) => `../../assets/${encodeURIComponent(font.file)}`)}</style>`;
+/** The rules for a drawing in a file of its own; `root`: the way to the root of the tree. */
+export function drawingStyle(assets: PrintAssets, root = '../../'): string {
+  return `<style>${fontFaces(assets, (font) => `${root}assets/${encodeURIComponent(font.file)}`)}</style>`;
 }
 
 function fontFaces(assets: PrintAssets, address: (font: PrintAssets['fonts'][number]) => string): string {

@@ -3,12 +3,12 @@ import { highestPoint } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import { mirror } from '../../geometry/transform.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
-import type { Drawing, Line, LineKind, Literal, Mark } from '../card.ts';
-import { cavitiesOf } from '../cutting-order.ts';
-import { pocketPoints } from '../neck.ts';
+import type { Drawing, Line, LineKind, Mark } from '../card.ts';
 import type { SetupId } from '../cutting-order.ts';
 import type { Desk } from '../station.ts';
 import { hundredth } from './coordinates.ts';
+import { cuts } from './cuts.ts';
+import { lettered } from './lettered.ts';
 import { say } from '../station.ts';
 import { tackMarks } from './tacks.ts';
 
@@ -26,6 +26,8 @@ export interface PlanWanted {
   readonly seam?: boolean;
   /** Cavities and holes of this set-up; those of the other one hidden. */
   readonly setup?: SetupId;
+  /** Its cuts bear neither letters nor numbers: who draws it names them. */
+  readonly bare?: true;
   /** Where a flaw of the top is cut away or covered. */
   readonly flaws?: boolean;
   readonly pattern?: boolean;
@@ -66,11 +68,12 @@ export function plan(desk: Desk, wanted: PlanWanted): Drawing {
   if (wanted.tacks) marks.push(...tackMarks(desk));
   if (wanted.flaws) marks.push(...flaws(desk, flip));
   if (wanted.setup) marks.push(...cuts(desk, wanted.setup, flip, outline));
-  if (wanted.pattern) marks.push(...pattern(desk, flip));
+  if (wanted.setup && !wanted.bare) marks.push(...lettered(desk, wanted.setup, flip));
+  if (wanted.pattern) marks.push(...pinned(desk, flip));
   if (wanted.points) marks.push(...points(desk, flip));
   if (wanted.pairs) marks.push(...pairs(desk));
-  if (wanted.setup || wanted.pattern || wanted.tacks) marks.push(...zero);
-  marks.push(neckEnd(marks));
+  if (!wanted.bare && (wanted.setup || wanted.pattern || wanted.tacks)) marks.push(...zero);
+  if (!wanted.bare) marks.push(neckEnd(marks));
   return { id: 'plan', caption: wanted.caption, scale: 2.5, marks };
 }
 
@@ -141,152 +144,26 @@ function pairs({ use }: Desk): readonly Mark[] {
   }));
 }
 
-function cuts(desk: Desk, setup: SetupId, flip: number, outline: (line: LineKind, polygon: Polygon) => Mark): Mark[] {
-  const { spec } = desk.subject;
-  const line = (of: string): LineKind => (of === setup ? 'cut' : 'hidden');
-  const cavities = namesOf(spec.cavities).flatMap((id) => {
-    const drawn = desk.use.fact(`cavity.${id}.drawn`);
-    return drawn.ok ? [outline(line(desk.use(spec.cavities![id]!.setup)), drawn.polygon)] : [];
-  });
-  const holes = namesOf(spec.holes).map((id): Mark => {
-    const { xMm, yMm, diameterMm } = desk.use.fact(`hole.${id}.spot`);
-    return {
-      kind: 'circle',
-      line: line(desk.use(spec.holes![id]!.setup)),
-      x: hundredth(xMm * flip),
-      y: hundredth(yMm),
-      radius: hundredth(diameterMm / 2),
-    };
-  });
-  return [
-    ...cavities,
-    ...holes,
-    ...channels(desk, setup, flip),
-    ...covers(desk, setup, flip),
-    ...contours(desk, setup, flip),
-    ...labels(desk, setup, flip),
-    ...(setup === 'top' ? pocketPoints(desk, flip) : []),
-    ...holeTags(desk, setup, flip),
-  ];
-}
-
-/** Holes of this set-up by what the list calls them. */
-export const holeNumbers = (desk: Desk, setup: SetupId): ReadonlyMap<string, Literal> => {
-  const own = namesOf(desk.subject.spec.holes).filter((id) => desk.use(desk.subject.spec.holes![id]!.setup) === setup);
-  return new Map(own.map((id, i) => [id, { kind: 'literal', of: 'point', text: `H${i + 1}` }]));
-};
-
-function holeTags(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  return [...holeNumbers(desk, setup)].map(([id, text]): Mark => {
-    const { xMm, yMm, diameterMm } = desk.use.fact(`hole.${id}.spot`);
-    return { kind: 'tag', x: hundredth(xMm * flip), y: hundredth(yMm), radius: hundredth(diameterMm / 2), text };
-  });
-}
-
-/** Channels lie inside the wood: both their sides are hidden from any face. */
-function channels(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  const { channels: table } = desk.subject.spec;
-  return namesOf(table)
-    .filter((id) => desk.use(table![id]!.setup) === setup)
-    .flatMap((id) => {
-      const tube = desk.use.fact(`channel.${id}.void`);
-      if (tube.kind !== 'tube') return [];
-      const { from, to, radiusMm } = tube;
-      const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
-      const [nx, ny] = [(-dy / Math.hypot(dx, dy)) * radiusMm, (dx / Math.hypot(dx, dy)) * radiusMm];
-      return [1, -1].map((side): Mark => {
-        const ends = [from.xMm + side * nx, from.yMm + side * ny, to.xMm + side * nx, to.yMm + side * ny];
-        const points = ends.map((mm, i) => hundredth(i % 2 === 0 ? mm * flip : mm));
-        return { kind: 'line', line: 'hidden', points, closed: false };
-      });
-    });
-}
-
-/** The line each contour of the face begins at. */
-function contours(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  const { contours: table } = desk.subject.spec;
-  const hand = desk.subject.hand === 'left' ? -1 : 1;
-  return namesOf(table)
-    .filter((id) => desk.use(table![id]!.face) === setup)
-    .map((id): Mark => {
-      const { from, to } = table![id]!;
-      const mm = [from.x, from.y, to.x, to.y].map((leaf) => desk.use(leaf).value / 1e6);
-      const points = mm.map((value, i) => hundredth(i % 2 === 0 ? value * flip * hand : value));
-      return { kind: 'line', line: 'contour', points, closed: false };
-    });
-}
-
-/** Plates on the face that is being worked. */
-function covers(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  const { covers: table } = desk.subject.spec;
-  return namesOf(table)
-    .filter((id) => desk.use(table![id]!.face) === setup)
-    .flatMap((id): Mark[] => {
-      const drawn = desk.use.fact(`cover.${id}.drawn`);
-      if (!drawn.ok) return [];
-      const points = [...(flip < 0 ? mirror(drawn.polygon) : drawn.polygon)].map(hundredth);
-      return [{ kind: 'line', line: 'cover', points, closed: true }];
-    });
-}
-
-/** Cavities of this set-up by letter, in the order they are cut: the depth table uses the same. */
-export const cavityLetters = (desk: Desk, setup: SetupId): ReadonlyMap<string, Literal> =>
-  new Map(
-    cavitiesOf(desk, setup).map((id, i) => [id, { kind: 'literal', of: 'point', text: String.fromCharCode(65 + i) }]),
-  );
-
-/** Letters at the middle of their cavities, or where one stands free of the letters and numbered points beside it. */
-function labels(desk: Desk, setup: SetupId, flip: number): Mark[] {
-  const points = setup === 'top' ? pocketPoints(desk, flip) : [];
-  const placed = points.flatMap((mark) => (mark.kind === 'point' ? [{ x: mark.x, y: mark.y }] : []));
-  return [...cavityLetters(desk, setup)].map(([id, text]): Mark => {
-    const { x, y } = desk.subject.spec.cavities![id]!.at;
-    const hand = desk.subject.hand === 'left' ? -1 : 1;
-    const at = { x: hundredth((desk.use(x).value / 1e6) * flip * hand), y: hundredth(desk.use(y).value / 1e6) };
-    const places = ASIDE.map(([dx, dy]) => ({
-      x: hundredth(at.x + dx * LETTER_MM),
-      y: hundredth(at.y + dy * LETTER_MM),
-    }));
-    const free = places.find((place) =>
-      placed.every((other) => Math.hypot(other.x - place.x, other.y - place.y) >= LETTER_MM),
-    );
-    placed.push(free ?? at);
-    return { kind: 'label', ...(free ?? at), text, anchor: 'middle' };
-  });
-}
-
-/** Room a letter takes on the body at 1:2.5. */
-const LETTER_MM = 16;
-const ASIDE = [
-  [0, 0],
-  [1, 0],
-  [-1, 0],
-  [0, -1],
-  [0, 1],
-  [1, -1],
-  [-1, -1],
-  [1, 1],
-  [-1, 1],
-  [0, -2],
-  [0, 2],
-] as const;
-
 /** Location holes of the pattern the body is pinned through. */
-function pattern(desk: Desk, flip: number): Mark[] {
-  const { plant } = desk.subject;
+export const locationHoles = (desk: Desk, flip: number): Extract<Mark, { kind: 'circle' }>[] =>
+  locationSpots(desk, flip).map(({ x, y, radius }) => ({ kind: 'circle', line: 'cut', x, y, radius }));
+
+const pinned = (desk: Desk, flip: number): Mark[] => [
+  ...locationHoles(desk, flip),
+  ...locationSpots(desk, flip).map((spot): Mark => ({ kind: 'tag', ...spot })),
+];
+
+function locationSpots(desk: Desk, flip: number) {
   const pins = patternId(desk);
-  const holes = pins === undefined ? undefined : plant.patterns?.[pins]?.holes;
-  return namesOf(holes).flatMap((id): Mark[] => {
+  const holes = pins === undefined ? undefined : desk.subject.plant.patterns?.[pins]?.holes;
+  return namesOf(holes).map((id) => {
     const { at, diameter } = holes![id]!;
-    const place = {
+    return {
       x: hundredth((desk.use(at.x).value / 1e6) * flip),
       y: hundredth(desk.use(at.y).value / 1e6),
       radius: hundredth(desk.use(diameter).value / 2e6),
+      text: { kind: 'name', text: id, fact: diameter.id } as const,
     };
-    return [
-      { kind: 'circle', line: 'cut', ...place },
-      { kind: 'tag', ...place, text: { kind: 'name', text: id, fact: diameter.id } },
-    ];
   });
 }
 

@@ -34,7 +34,7 @@ async function charts(names: readonly string[], options: Options, io: Io): Promi
   const models = pick(names, whole.models, io);
   if (!models) return EXIT.usage;
   const stopped = models.filter((model) => model.findings.some(isError)).map(({ id }) => id);
-  const printed = printChartForms(host, { ...whole, models }, on, options.station);
+  const printed = printChartForms(host, { checked: whole.checked, models }, on, options.station);
   for (const finding of printed.findings) io.err(`${findingText(finding)}\n\n`);
   if (stopped.length > 0) io.err(`Has errors, see platen check: ${stopped.join(', ')}.\n`);
   const broken = stopped.length > 0 || printed.findings.some(({ severity }) => severity === 'error');
