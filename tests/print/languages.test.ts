@@ -18,6 +18,7 @@ const ALIKE: Readonly<Record<string, readonly string[]>> = {
   es: [
     'chart.capability',
     'edge-gluing.pulses',
+    'machining.hole',
     'machining.left',
     'machining.step.contour',
     'picking.scale',
