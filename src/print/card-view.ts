@@ -77,14 +77,24 @@ function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
   return lines.length > 0 ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines }] : [];
 }
 
+/** A table of one long row is read down, a name beside each number, two of them side by side. */
+const MOST_COLUMNS = 6;
+
 function tableView({ title, columns, rows, place }: Table, talk: Speech) {
+  const heads = columns.map((column) => talk.html(column));
+  const cells = rows.map((row) => row.map((cell) => talk.html(cell)));
+  const turned = rows.length === 1 && columns.length > MOST_COLUMNS && place !== 'form';
   return {
     form: place === 'form',
     title: talk.html(title),
-    columns: columns.map((column) => talk.html(column)),
-    rows: rows.map((row) => row.map((cell) => talk.html(cell))),
+    columns: heads,
+    rows: cells,
+    pairs: turned ? inPairs(heads.map((head, i) => ({ head, cell: cells[0]![i]! }))) : null,
   };
 }
+
+const inPairs = <T>(items: readonly T[]): readonly (readonly T[])[] =>
+  items.flatMap((_, i) => (i % 2 === 0 ? [items.slice(i, i + 2)] : []));
 
 function oftenAll({ checks }: Card, talk: Speech): Markup | null {
   const said = new Set(checks.map(({ often }) => talk.plain(often)));
