@@ -27,7 +27,7 @@ import type { RenderedFinding } from './findings/render.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
 import { printAll } from './print/print.ts';
-import type { PrintSheet } from './print/print.ts';
+import type { Pile, PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
 import type { ModelSource } from './read/model.ts';
 import { mistakeKinds } from './read/mistakes.ts';
@@ -179,6 +179,7 @@ export interface Printed {
   /** What the printer makes paper of, and the document it prints it into. */
   readonly shell: string;
   readonly sheets: readonly PrintSheet[];
+  readonly piles: readonly Pile[];
   readonly findings: readonly RenderedFinding[];
 }
 
@@ -210,8 +211,8 @@ export function printCompiled(host: Host, compiled: Compiled, on: string, wish: 
     },
     assets,
   );
-  const { files, shell, sheets } = output;
-  return { files, shell, sheets, findings: shown(inOrder([...inWords, ...output.findings])) };
+  const { files, shell, sheets, piles } = output;
+  return { files, shell, sheets, piles, findings: shown(inOrder([...inWords, ...output.findings])) };
 }
 
 /** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */

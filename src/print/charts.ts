@@ -54,7 +54,7 @@ export function printCharts({ sheets, plantName, paper, date }: ChartInput, asse
   files.set('assets/print.css', linkedCss(assets));
   for (const font of assets.fonts) files.set(`assets/${font.file}`, font.bytes);
   const shell = document(plantName, `<style>${carriedCss(assets)}</style>`, '');
-  return { files, shell, sheets: printed, findings: [...findings.values()] };
+  return { files, shell, sheets: printed, piles: [], findings: [...findings.values()] };
 }
 
 const nameOf = ({ key }: ChartSheet): string => `${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}`;

@@ -68,7 +68,7 @@ export function printFullSize(input: FullSizeInput, assets: PrintAssets): PrintO
   files.set('assets/print.css', linkedCss(assets));
   for (const font of assets.fonts) files.set(`assets/${font.file}`, font.bytes);
   const shell = document(input.plantName, `<style>${carriedCss(assets)}</style>`, '');
-  return { files, shell, sheets, findings: [...findings.values()] };
+  return { files, shell, sheets, piles: [], findings: [...findings.values()] };
 }
 
 /** What stands on every page and in the title block. */

@@ -37,11 +37,22 @@ export interface PrintSheet {
   readonly paper: Paper;
 }
 
+export interface Pile {
+  /** Path of the PDF in the published tree. */
+  readonly name: string;
+  readonly title: string;
+  readonly language: string;
+  /** Names of its sheets. */
+  readonly of: readonly string[];
+}
+
 export interface PrintOutput {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   /** The document the sheets are printed into. */
   readonly shell: string;
   readonly sheets: readonly PrintSheet[];
+  /** PDFs of several sheets: all cards of a model, or of a station. */
+  readonly piles: readonly Pile[];
   /** Mistakes in templates and words. */
   readonly findings: readonly Finding[];
 }
@@ -58,6 +69,7 @@ interface Printing extends Tongue {
   readonly tongues: ReadonlyMap<string, Tongue>;
   readonly files: Map<string, string | Uint8Array>;
   readonly sheets: PrintSheet[];
+  readonly piles: Pile[];
 }
 
 /** A card with its body, made once and used on every page and sheet it appears on. */
@@ -80,7 +92,7 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
     ]),
   );
   const { talk, render } = tongues.get(assets.words.language)!;
-  const printing: Printing = { input, assets, talk, render, tongues, files: new Map(), sheets: [] };
+  const printing: Printing = { input, assets, talk, render, tongues, files: new Map(), sheets: [], piles: [] };
   const made = input.models.flatMap((model) => (hasErrors(model) ? [] : makeCards(model, printing)));
   for (const model of input.models) {
     if (hasErrors(model)) noValidCard(model, printing);
@@ -107,7 +119,8 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
     style: `<style>${carriedCss(assets)}</style>`,
     body: '',
   });
-  return { files: printing.files, shell, sheets: printing.sheets, findings: [...findings.values()] };
+  const { files, sheets, piles } = printing;
+  return { files, shell, sheets, piles, findings: [...findings.values()] };
 }
 
 function makeCards(model: PrintedModel, printing: Printing): Made[] {
@@ -134,7 +147,7 @@ function modelPages(model: PrintedModel, made: readonly Made[], printing: Printi
   const folder = `models/${model.id}`;
   const bodies = made.map((each) => each.body).join('\n');
   page(`${folder}/index.html`, model.title, bodies, printing);
-  if (made.length > 0) sheet(`${folder}/${model.id}.pdf`, model.title, bodies, printing);
+  if (made.length > 0) pile(`${folder}/${model.id}.pdf`, model.title, made, printing);
   for (const each of made) {
     const title = `${model.title} · ${printing.talk.name(each.card.station.text)} · ${each.posting.code}`;
     page(`${folder}/${each.name}.html`, title, each.body, printing);
@@ -163,7 +176,7 @@ function stationPages(station: string, made: readonly Made[], printing: Printing
   const title = printing.talk.name(made[0]?.card.station.text ?? station);
   if (made.length > 0) {
     page(`${folder}/index.html`, title, bodies, printing);
-    sheet(`${folder}/${station}.pdf`, title, bodies, printing);
+    pile(`${folder}/${station}.pdf`, title, made, printing);
   }
   const codeOf = (key: CardKey) => made.find(({ card }) => sameKey(card.key, key))?.posting.code;
   for (const posted of input.sheets.filter((each) => each.sheet.station.id === station)) {
@@ -202,6 +215,16 @@ function documentOf(
 
 function sheet(name: string, title: string, body: string, { sheets, input }: Printing): void {
   sheets.push({ name, title, body, paper: input.paper });
+}
+
+/** Each card keeps its own page numbers. */
+function pile(name: string, title: string, made: readonly Made[], { piles, talk }: Printing): void {
+  piles.push({
+    name,
+    title,
+    language: talk.language,
+    of: made.map((each) => `models/${each.model.id}/${each.name}.pdf`),
+  });
 }
 
 /** Two files of one name would lose a card without a word: a bug of ours. */
