@@ -1,12 +1,9 @@
-/** What is printed beside the cards of a compile: a model for its release, and forms for control charts. */
-import type { Compiled, Printed } from './compile.ts';
+/** What is printed of cards besides a compile: a model for its release, and the page that leads to what hangs. */
+import type { Compiled } from './compile.ts';
 import { isError, textsOf } from './compile.ts';
 import { loadAssets } from './assets.ts';
-import { chartSheets } from './cards/charts.ts';
 import type { Finding } from './findings/finding.ts';
-import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
-import { printCharts } from './print/charts.ts';
 import { limitsTexts } from './print/limits-text.ts';
 import { linkedCss } from './print/assets.ts';
 import { markup } from './print/markup.ts';
@@ -56,24 +53,6 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
     words: Object.fromEntries(words.map(([key, { text }]) => [key.slice('posted.'.length), text])),
     findings: [...findings, ...output.findings],
   };
-}
-
-/** Chart forms of these models: for all stations, or for one. */
-export function printChartForms(host: Host, { checked, models }: Compiled, on: string, station?: string): Printed {
-  const { assets, findings, texts: own } = loadAssets(host);
-  const sheets = models.flatMap(({ cards, hands }) =>
-    cards
-      .filter(({ card }) => station === undefined || card.key.station === station)
-      .flatMap(({ card }) => {
-        const { subject, facts } = hands.find((one) => one.subject.hand === card.key.hand)!;
-        return chartSheets(card, subject, facts);
-      }),
-  );
-  const { name, paper } = textsOf(checked.workspace.plant);
-  const output = printCharts({ sheets, plantName: name, paper, date: on }, assets);
-  const texts = new Map([...checked.workspace.texts, ...own]);
-  const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
-  return { ...output, findings: shown };
 }
 
 /** A released card on the page that leads to them. */

@@ -68,6 +68,7 @@ describe('what may import what', () => {
     cli: [
       'compile.ts',
       'printing.ts',
+      'forms.ts',
       'releases.ts',
       'recompute.ts',
       'release',
@@ -82,6 +83,7 @@ describe('what may import what', () => {
     'compile.ts': ['read', 'derive', 'check', 'cards', 'print', 'findings', 'facts', 'assets.ts', 'permits.ts'],
     'assets.ts': ['print', 'findings'],
     'printing.ts': ['compile.ts', 'assets.ts', 'cards', 'print', 'findings'],
+    'forms.ts': ['compile.ts', 'assets.ts', 'cards', 'print', 'findings'],
     'releases.ts': ['compile.ts', 'printing.ts', 'cards', 'facts', 'read', 'release'],
     'recompute.ts': ['compile.ts', 'releases.ts', 'release', 'units'],
     release: ['print'],
