@@ -1,5 +1,5 @@
 /** Travellers as pages and sheets for paper: the head stands on every page, a station is never torn over two. */
-import type { Traveller, TravellerStation } from '../cards/card.ts';
+import type { FormCheck, Traveller, TravellerStation } from '../cards/card.ts';
 import { formCheckView } from './form-check-view.ts';
 import { draftBar, saidView, type FormPosting } from './form-posting.ts';
 import { printForms, type FormsOf } from './forms.ts';
@@ -57,6 +57,11 @@ function stationView(
   posting: FormPosting,
   talk: Speech,
 ) {
+  const view = (check: FormCheck) => ({
+    ...formCheckView(check, talk),
+    // What most checks of the station have in common stands at its head.
+    apart: check.often.say === often?.say ? null : talk.html(check.often),
+  });
   return {
     number: String(n),
     name: name.text,
@@ -64,10 +69,7 @@ function stationView(
     ...saidView(posting, code),
     often: often ? talk.html(often) : null,
     marks: marks.map((line) => talk.html(line)),
-    checks: checks.map((check) => ({
-      ...formCheckView(check, talk),
-      // What most checks of the station have in common stands at its head.
-      apart: check.often.say === often?.say ? null : talk.html(check.often),
-    })),
+    readings: checks.filter(({ how }) => how === 'written').map(view),
+    looks: checks.filter(({ how }) => how === 'ticked').map(view),
   };
 }
