@@ -23,7 +23,9 @@ const MODELS = ['tarn', 'fell', 'skerry'];
 /** Every name on a card, so much longer. */
 function longer<T>(value: T): T {
   const three = (key: string, inside: object, field: unknown): unknown =>
-    key === 'text' && 'kind' in inside && inside.kind === 'name' ? `${field} ${field} ${field}` : longer(field);
+    typeof field === 'string' && key === 'text' && 'kind' in inside && inside.kind === 'name'
+      ? `${field} ${field} ${field}`
+      : longer(field);
   if (Array.isArray(value)) return value.map(longer) as T;
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, field]) => [key, three(key, value, field)])) as T;
