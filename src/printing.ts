@@ -1,15 +1,13 @@
-/** What is printed beside the cards of a compile: a model for its release, forms for control charts, templates at full size. */
+/** What is printed beside the cards of a compile: a model for its release, templates at full size, the page that leads to what hangs. */
 import type { Compiled, Printed } from './compile.ts';
 import { isError } from './compile.ts';
 import { languagesAt, textsOf } from './plant-texts.ts';
 import { loadAssets } from './assets.ts';
-import { chartSheets } from './cards/charts.ts';
 import { fullSizes } from './cards/full-size.ts';
 import type { Hand } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
-import { printCharts } from './print/charts.ts';
 import { printFullSize } from './print/full-size.ts';
 import { limitsTexts } from './print/limits-text.ts';
 import { linkedCss } from './print/assets.ts';
@@ -67,30 +65,6 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
     words: Object.fromEntries(words) as Readonly<Record<string, Readonly<Record<string, string>>>>,
     findings: [...findings, ...output.findings],
   };
-}
-
-/** Chart forms of these models: for all stations, or for one. */
-export function printChartForms(
-  host: Host,
-  { checked, models }: Pick<Compiled, 'checked' | 'models'>,
-  on: string,
-  station?: string,
-): Printed {
-  const plant = textsOf(checked.workspace.plant);
-  const { assets, findings, texts: own } = loadAssets(host, plant);
-  const sheets = models.flatMap(({ cards, hands }) =>
-    cards
-      .filter(({ card }) => station === undefined || card.key.station === station)
-      .flatMap(({ card }) => {
-        const { subject, facts } = hands.find((one) => one.subject.hand === card.key.hand)!;
-        return chartSheets(card, subject, facts);
-      }),
-  );
-  const { name, paper } = plant;
-  const output = printCharts({ sheets, plantName: name, paper, date: on }, assets);
-  const texts = new Map([...checked.workspace.texts, ...own]);
-  const shown = inOrder([...findings, ...output.findings]).map((finding) => renderFinding(finding, texts));
-  return { ...output, findings: shown };
 }
 
 /** Templates at full size of these models, of which none has an error: of all hands, or of one; on the plant's paper, or another. */

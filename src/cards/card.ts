@@ -221,7 +221,8 @@ export interface StationSheet {
   readonly rows: readonly { readonly key: CardKey; readonly model: Name; readonly cells: readonly Arg[] }[];
 }
 
-export type { ChartLines, ChartSheet, FullSize, NamedSpot } from './beside-cards.ts';
+export type { FullSize, NamedSpot } from './full-size-face.ts';
+export type { ChartLines, ChartSheet, FirstPieceReport, FormCheck, Traveller, TravellerStation } from './form.ts';
 
 /** Laid over a card when it is printed; no part of its content code. */
 export interface Posting {

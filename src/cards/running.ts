@@ -4,7 +4,8 @@ import type { Cutter } from '../facts/cutter-row.ts';
 import type { MachineStep, SetupId } from '../facts/cutting-order.ts';
 import { machineSteps } from '../facts/cutting-order.ts';
 import { row, wanted } from '../facts/row.ts';
-import type { Arg, Check, Limits, Line, Table } from './card.ts';
+import type { Arg, Check, Line, Table } from './card.ts';
+import { inOneUnit } from './form-checks.ts';
 import { cutterName, fixtureName, leastVacuum, setupOf } from './machining.ts';
 import { stepTitle } from './step-title.ts';
 import type { Desk } from './station.ts';
@@ -193,21 +194,11 @@ export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[])
       place: 'form',
       title: say('running.sheet-first-piece'),
       columns: columns('check', 'limits', 'gauge', 'reading'),
-      rows: checks.map(({ what, limits, gauge }) => [
-        what,
-        limits ? inOneUnit(limits) : say('running.yes-no'),
-        gauge,
-        write,
-      ]),
+      rows: checks
+        .map(inOneUnit)
+        .map(({ what, limits, gauge }) => [what, limits ?? say('running.yes-no'), gauge, write]),
     },
   ];
-}
-
-/** As the gauge shows it: what is read here is written here. */
-function inOneUnit({ second: _second, acceptance, ...limits }: Limits): Limits {
-  if (!acceptance) return limits;
-  const { second: _other, ...accepted } = acceptance;
-  return { ...limits, acceptance: accepted };
 }
 
 function machineNeed(desk: Desk, setup: SetupId, key: 'load-time' | 'unload-time' | 'dry-run') {

@@ -1,65 +1,38 @@
 /** Chart forms as pages and sheets for paper: lying across it, a sheet for each thing measured. */
 import type { ChartLines, ChartSheet } from '../cards/card.ts';
-import type { Finding } from '../findings/finding.ts';
-import { carriedCss, linkedCss } from './assets.ts';
 import { chartForm } from './drawing/chart-form.ts';
 import type { FormLine } from './drawing/chart-form.ts';
-import type { Paper, PrintAssets } from './input.ts';
+import { printForms, type Form, type FormsOf } from './forms.ts';
+import type { PrintAssets } from './input.ts';
 import { identifier, markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
-import type { PrintOutput, PrintSheet } from './print.ts';
-import { relative } from './names.ts';
-import { speech, type Speech } from './speech.ts';
-import { templateSet } from './templates.ts';
+import type { PrintOutput } from './print.ts';
+import type { Speech } from './speech.ts';
 
 const COLUMNS = 19;
 const COLUMN_MM = 11;
 const LABEL_MM = 36;
 
-export interface ChartInput {
+export interface ChartInput extends FormsOf {
   readonly sheets: readonly ChartSheet[];
-  readonly plantName: string;
-  readonly paper: Paper;
-  /** YYYY-MM-DD the print is made for. */
-  readonly date: string;
 }
 
 /** A page and a PDF for each model, hand and station. */
-export function printCharts({ sheets, plantName, paper, date }: ChartInput, assets: PrintAssets): PrintOutput {
-  const findings = new Map<string, Finding>();
-  const tell = (finding: Finding) => findings.set([finding.id, finding.place.file, finding.what].join('\n'), finding);
-  const talk = speech(assets.words, tell);
-  const render = templateSet(assets.templates, assets.words, tell);
-  const files = new Map<string, string | Uint8Array>();
-  const printed: PrintSheet[] = [];
-  const document = (title: string, style: string, body: string) =>
-    render('document', {
-      language: talk.language,
-      title,
-      plant: plantName,
-      style: markup(style),
-      home: null,
-      body: markup(body),
-    });
-  for (const name of new Set(sheets.map(nameOf))) {
+export function printCharts({ sheets, ...of }: ChartInput, assets: PrintAssets): PrintOutput {
+  const forms = [...new Set(sheets.map(nameOf))].map((name): Form => {
     const group = sheets.filter((sheet) => nameOf(sheet) === name);
-    const title = `${group[0]!.model.text} · ${group[0]!.station.text}`;
-    const body = group
-      .map((sheet) => render('chart-sheet', chartView(sheet, { plantName, paper, date }, talk)))
-      .join('\n');
-    const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
-    files.set(`${name}.html`, document(title, link, body));
-    printed.push({ name: `${name}.pdf`, title, body, paper });
-  }
-  files.set('assets/print.css', linkedCss(assets));
-  for (const font of assets.fonts) files.set(`assets/${font.file}`, font.bytes);
-  const shell = document(plantName, `<style>${carriedCss(assets)}</style>`, '');
-  return { files, shell, sheets: printed, piles: [], findings: [...findings.values()] };
+    return {
+      name,
+      title: `${group[0]!.model.text} · ${group[0]!.station.text}`,
+      body: (talk, render) => group.map((sheet) => render('chart-sheet', chartView(sheet, of, talk))).join('\n'),
+    };
+  });
+  return printForms(forms, of, assets);
 }
 
 const nameOf = ({ key }: ChartSheet): string => `${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}`;
 
-function chartView(sheet: ChartSheet, { plantName, paper, date }: Omit<ChartInput, 'sheets'>, talk: Speech) {
+function chartView(sheet: ChartSheet, { plantName, paper, date }: FormsOf, talk: Speech) {
   const { key, limits, size, means, ranges } = sheet;
   const page = identifier('chart', key.model, key.hand, key.station, sheet.fact);
   const station = sheet.station.text;

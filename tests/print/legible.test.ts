@@ -38,6 +38,14 @@ describe('capitals', () => {
     expect(sizes('.key-value')).toHaveLength(1);
   });
 
+  it('of what is read on a form are those of steps and checks', () => {
+    const read = ['.traveller', '.first-piece', '.first-piece .when-out', '.written-in', '.said', '.mark', '.held'];
+    for (const selector of read) {
+      expect(sizes(selector), selector).toHaveLength(1);
+      for (const size of sizes(selector)) expect(size * capitals, selector).toBeGreaterThanOrEqual(3.3);
+    }
+  });
+
   it('are nowhere under 2 mm', () => {
     const all = rules().flatMap((rule) => rule.sizes);
     expect(all.length).toBeGreaterThan(15);

@@ -1,14 +1,12 @@
 /** platen charts [MODEL…]: forms for control charts, with what the readings so far come to. */
 import type { Command } from 'commander';
 import { compileAll, isError } from '../../compile.ts';
-import { printChartForms } from '../../printing.ts';
-import { findingText } from '../../findings/render.ts';
-import { counted } from '../count.ts';
+import { printChartForms } from '../../forms.ts';
 import { busy } from '../busy.ts';
 import type { Common, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
-import { addPaper } from '../paper.ts';
 import { pick } from '../pick.ts';
+import { writeForms } from '../write-forms.ts';
 
 interface Options extends Common {
   readonly station?: string;
@@ -35,22 +33,11 @@ async function charts(names: readonly string[], options: Options, io: Io): Promi
   if (!models) return EXIT.usage;
   const stopped = models.filter((model) => model.findings.some(isError)).map(({ id }) => id);
   const printed = printChartForms(host, { checked: whole.checked, models }, on, options.station);
-  for (const finding of printed.findings) io.err(`${findingText(finding)}\n\n`);
   if (stopped.length > 0) io.err(`Has errors, see platen check: ${stopped.join(', ')}.\n`);
-  const broken = stopped.length > 0 || printed.findings.some(({ severity }) => severity === 'error');
   if (printed.sheets.length === 0) {
     io.err('Nothing to chart: no check with limits there, or the plant gives no "capability" (models/plant/).\n');
-    return broken ? EXIT.errors : EXIT.usage;
+    return stopped.length > 0 ? EXIT.errors : EXIT.usage;
   }
-  const tree = new Map(printed.files);
-  const failed = options.pdf ? await addPaper(host, printed, tree, io) : undefined;
-  const published = failed === undefined ? host.publish(options.out, tree) : { failed };
-  if ('failed' in published) {
-    io.err(`${published.failed}\n`);
-    return EXIT.errors;
-  }
-  io.out(
-    `${counted(printed.sheets.length, 'file')} of chart forms${published.changed ? '' : ', unchanged'}: ${published.path}\n`,
-  );
-  return broken ? EXIT.errors : EXIT.good;
+  const code = await writeForms(host, printed, 'chart forms', options, io);
+  return stopped.length > 0 ? EXIT.errors : code;
 }
