@@ -139,23 +139,19 @@ export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[])
       !(steps[0]!.key.startsWith('channel.') && byHand(cutter)),
   );
   // Each spindle has a cutter of its own: what is measured of one says nothing of the other.
-  const spindles = Array.from({ length: desk.use.fact(`run.${setup}.spindles`).value }, (_, i) => String(i + 1));
-  const ofEach = (column: string): readonly Line[] =>
-    spindles.length === 1
-      ? columns(column)
-      : spindles.map((text) =>
-          say(`running.column.${column}-spindle`, { spindle: { kind: 'literal', of: 'point', text } }),
-        );
-  const rooms = spindles.map(() => write);
-  const cutters = once.map(({ cutter }): Arg[] => [
-    cutterName(desk, cutter.id),
-    desk.figure(cutter.need('most-speed')),
-    desk.figure(cutter.need('length'), { single: true }),
-    ...rooms,
-    desk.figure(cutter.need('diameter'), { single: true }),
-    ...rooms,
-    write,
-  ]);
+  const spindles = desk.use.fact(`run.${setup}.spindles`).value;
+  const cutters = once.flatMap(({ cutter }) =>
+    Array.from({ length: spindles }, (_, i): Arg[] => [
+      cutterName(desk, cutter.id),
+      ...(spindles > 1 ? [{ kind: 'literal', of: 'point', text: String(i + 1) } as const] : []),
+      desk.figure(cutter.need('most-speed')),
+      desk.figure(cutter.need('length'), { single: true }),
+      write,
+      desk.figure(cutter.need('diameter'), { single: true }),
+      write,
+      write,
+    ]),
+  );
   const must: readonly (readonly [string, Arg])[] = [
     ['fixture', fixtureName(desk, setup)],
     ['program', desk.name(spec.program)],
@@ -175,13 +171,16 @@ export function setUpSheet(desk: Desk, setup: SetupId, checks: readonly Check[])
     {
       place: 'form',
       title: say('running.sheet-cutters'),
-      columns: [
-        ...columns('cutter', 'most-speed', 'length'),
-        ...ofEach('length-is'),
-        ...columns('diameter'),
-        ...ofEach('diameter-is'),
-        ...columns('bodies'),
-      ],
+      columns: columns(
+        'cutter',
+        ...(spindles > 1 ? ['spindle'] : []),
+        'most-speed',
+        'length',
+        'length-is',
+        'diameter',
+        'diameter-is',
+        'bodies',
+      ),
       rows: cutters,
     },
     {
