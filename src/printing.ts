@@ -1,6 +1,6 @@
 /** What is printed beside the cards of a compile: a model for its release, and forms for control charts. */
 import type { Compiled, Printed } from './compile.ts';
-import { isError, textsOf } from './compile.ts';
+import { isError, shownPictures, textsOf } from './compile.ts';
 import { loadAssets } from './assets.ts';
 import { chartSheets } from './cards/charts.ts';
 import type { Finding } from './findings/finding.ts';
@@ -40,6 +40,7 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
       alone: true,
       route: general.route,
       kinds: [],
+      pictures: shownPictures(compiled.checked.workspace),
       findings: [],
     },
     assets,

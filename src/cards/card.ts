@@ -46,7 +46,7 @@ export interface Name {
 /** A numeral that is no quantity: one of the listed kinds. */
 export interface Literal {
   readonly kind: 'literal';
-  readonly of: 'point' | 'step' | 'scale' | 'standard' | 'fret';
+  readonly of: 'point' | 'step' | 'scale' | 'standard' | 'fret' | 'picture';
   readonly text: string;
 }
 
@@ -173,6 +173,21 @@ export interface Drawing {
   readonly marks: readonly Mark[];
 }
 
+/** The engineer's own picture: its file is no part of the card, its fingerprint is. */
+export interface Picture {
+  readonly kind: 'picture';
+  readonly id: string;
+  /** Its number on this card, by which steps refer to it. */
+  readonly number: Literal;
+  /** Numbers of the steps it belongs to; empty where it belongs to none. */
+  readonly steps: readonly Literal[];
+  readonly caption: Name;
+  /** Media type. */
+  readonly type: 'image/png' | 'image/jpeg' | 'image/svg+xml';
+  /** Of the bytes of its file, in hexadecimal digits. */
+  readonly sha256: string;
+}
+
 /** Which card this is: the key under which it keeps its place through revisions. */
 export interface CardKey {
   readonly model: string;
@@ -192,6 +207,8 @@ export interface Card extends CardBody {
   readonly decides: Name;
   /** When a reading counts as in; absent where nothing is measured against limits. */
   readonly accepts?: Line;
+  /** In the order of their numbers; absent where there is none. */
+  readonly pictures?: readonly Picture[];
   /** Notes in the engineer's or the plant's own words. */
   readonly notes: readonly Name[];
   /** Cautions that somebody lets stand. */

@@ -103,7 +103,8 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
 function makeCards(model: PrintedModel, printing: Printing): Made[] {
   const { input, talk, render } = printing;
   return inRouteOrder(model.cards, input.route).map((posted) => {
-    const view = cardView({ ...posted, plantName: input.plantName, paper: input.paper }, talk);
+    const { plantName, paper, pictures } = input;
+    const view = cardView({ ...posted, plantName, paper, pictures }, talk);
     return { ...posted, model, name: cardName(posted.card.key, model.cards), body: render('card', view) };
   });
 }

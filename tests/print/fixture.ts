@@ -258,6 +258,7 @@ export function input(cards: readonly Card[] = [richCard()], change: Partial<Pri
     paper: 'A4',
     date: '2026-11-25',
     kinds: [],
+    pictures: new Map(),
     route: ['planing', 'sizing'],
     findings: [],
     ...change,
