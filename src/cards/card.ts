@@ -4,6 +4,10 @@
  *
  * Neither revision nor date nor status is in it: they are laid over it when it is printed.
  */
+import type { Picture } from './picture.ts';
+
+export type { ChartLines, ChartSheet } from './chart-sheet.ts';
+export type { Picture };
 
 /** A number without limits: `180.0` `mm`, repeated in the other system where there is one. */
 export interface Figure {
@@ -173,21 +177,6 @@ export interface Drawing {
   readonly marks: readonly Mark[];
 }
 
-/** The engineer's own picture: its file is no part of the card, its fingerprint is. */
-export interface Picture {
-  readonly kind: 'picture';
-  readonly id: string;
-  /** Its number on this card, by which steps refer to it. */
-  readonly number: Literal;
-  /** Numbers of the steps it belongs to; empty where it belongs to none. */
-  readonly steps: readonly Literal[];
-  readonly caption: Name;
-  /** Media type. */
-  readonly type: 'image/png' | 'image/jpeg' | 'image/svg+xml';
-  /** Of the bytes of its file, in hexadecimal digits. */
-  readonly sha256: string;
-}
-
 /** Which card this is: the key under which it keeps its place through revisions. */
 export interface CardKey {
   readonly model: string;
@@ -234,30 +223,6 @@ export interface StationSheet {
   readonly columns: readonly Line[];
   readonly rows: readonly { readonly key: CardKey; readonly model: Name; readonly cells: readonly Arg[] }[];
 }
-
-/** A form for control charts of one thing that a station measures. */
-export interface ChartSheet {
-  readonly key: CardKey;
-  readonly model: Name;
-  readonly station: Name;
-  readonly handLine?: Line;
-  readonly what: Line;
-  /** What stands in the column `fact` of the readings. */
-  readonly fact: string;
-  readonly limits: Limits;
-  readonly gauge: Name | Line;
-  readonly often: Line;
-  /** Pieces in a sample. */
-  readonly size: number;
-  /** What came of the readings so far; none before the first. */
-  readonly found: readonly Line[];
-  /** Where known: the three lines of each chart. */
-  readonly means?: ChartLines;
-  readonly ranges?: ChartLines;
-}
-
-/** Lowest, middle and highest line, with where each lies in the unit of the gauge. */
-export type ChartLines = readonly { readonly at: number; readonly figure: Figure }[];
 
 /** Laid over a card when it is printed; no part of its content code. */
 export interface Posting {

@@ -12,7 +12,7 @@ const check: Check = {
   run: (bench) =>
     filesOf(bench).flatMap(({ row, path, file: { form } }): Fault[] => {
       if (form.is !== 'broken') return [];
-      const what = `${path} is a ${TYPES[form.type].name} that cannot be shown: ${form.what}.`;
+      const what = `The ${TYPES[form.type].name} ${path} cannot be shown: ${form.what}.`;
       return [{ at: row.file.id, what, mend: 'Save it anew from the program it was made with.', against: [] }];
     }),
 };

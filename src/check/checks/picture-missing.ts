@@ -17,7 +17,7 @@ const check: Check = {
         at: row.file.id,
         what:
           file === 'outside'
-            ? `"${path}" leads out of models/: nothing else goes with a model where it goes.`
+            ? `"${path}" leads out of models/, and only what lies below it is read.`
             : `There is no file models/${path}.`,
         mend:
           file === 'outside'
