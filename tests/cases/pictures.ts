@@ -48,9 +48,9 @@ export function jpeg(width: number, height: number, more: { marker?: number; bit
 
 /** What a camera writes of which way up it was held. */
 export const orientation = (value: number, little = false): Uint8Array => {
-  const [short, long] = [two(value), four(8)].map((bytes) => (little ? [...bytes].reverse() : bytes));
-  const word = (n: number) => (little ? [...two(n)].reverse() : two(n));
-  const dword = (n: number) => (little ? [...four(n)].reverse() : four(n));
+  const [short, long] = [two(value), four(8)].map((bytes) => (little ? bytes.toReversed() : bytes));
+  const word = (n: number) => (little ? two(n).toReversed() : two(n));
+  const dword = (n: number) => (little ? four(n).toReversed() : four(n));
   return bytesOf(
     'Exif\0\0',
     little ? 'II' : 'MM',

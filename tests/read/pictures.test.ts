@@ -152,7 +152,7 @@ describe('a drawing', () => {
   const XLINK = 'xmlns:x="http://www.w3.org/1999/xlink"';
   test.each([
     ['a script', '<script>alert(1)</script>', 'a script (<script>)'],
-    ['a script by another name', `<a:script xmlns:a="${'http://www.w3.org/2000/svg'}"/>`, 'a script'],
+    ['a script by another name', `<a:script xmlns:a="http://www.w3.org/2000/svg"/>`, 'a script'],
     ['a script in capitals', '<SCRIPT/>', 'a script'],
     ['a handler', '<g onload="alert(1)"/>', 'a handler of events (onload)'],
     ['a handler in capitals', '<g ONCLICK="x"/>', 'a handler of events (onclick)'],
@@ -223,9 +223,7 @@ describe('a drawing', () => {
     expect(told(readPicture(joined(`<svg ${SVG} `, [0xe9], inside)))).toBe('broken: it is not UTF-8 text');
     expect(
       told(
-        readPicture(
-          utf8(`\ufeff<?xml version="1.0"?><s:svg xmlns:s="${'http://www.w3.org/2000/svg'}" viewBox="0 0 4 3"/>`),
-        ),
+        readPicture(utf8(`\ufeff<?xml version="1.0"?><s:svg xmlns:s="http://www.w3.org/2000/svg" viewBox="0 0 4 3"/>`)),
       ),
     ).toBe('image/svg+xml 4 × 3');
   });
@@ -261,9 +259,42 @@ describe('whatever the bytes, reading them throws nothing and ends', () => {
 
   test('XML of odd pieces', () => {
     const piece = fc.constantFrom(
-      ...['<', '>', '/>', '</g>', '<g', '<g>', ' id="a"', ' href="#a"', '<use', '&', '&#x', ';', '<!', '<!--', '-->'],
-      ...['<![CDATA[', ']]>', '<?xml', '?>', '"', "'", '=', ' ', '\n', '<style>', 'url(', '#a', ')', '<!DOCTYPE', '\\'],
-      ...['__proto__', ' constructor="1"', '&constructor;', '<toString', '\ud800', '😀'],
+      '<',
+      '>',
+      '/>',
+      '</g>',
+      '<g',
+      '<g>',
+      ' id="a"',
+      ' href="#a"',
+      '<use',
+      '&',
+      '&#x',
+      ';',
+      '<!',
+      '<!--',
+      '-->',
+      '<![CDATA[',
+      ']]>',
+      '<?xml',
+      '?>',
+      '"',
+      "'",
+      '=',
+      ' ',
+      '\n',
+      '<style>',
+      'url(',
+      '#a',
+      ')',
+      '<!DOCTYPE',
+      '\\',
+      '__proto__',
+      ' constructor="1"',
+      '&constructor;',
+      '<toString',
+      '\ud800',
+      '😀',
     );
     fc.assert(
       fc.property(fc.array(piece, { maxLength: 40 }), (pieces) => {

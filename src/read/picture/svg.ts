@@ -122,7 +122,7 @@ function* inElement(local: string, attributes: ReadonlyMap<string, string>): Gen
   if (kind) yield `${kind} (<${local}>)`;
   for (const [name, value] of attributes) {
     const key = localName(name);
-    if (/^on/.test(key)) yield `a handler of events (${key})`;
+    if (key.startsWith('on')) yield `a handler of events (${key})`;
     else if (key === 'href' || key === 'src' || key === 'srcset' || name === 'xml:base') {
       if (!isInside(value.trim())) yield `a reference to something outside of it (${key}="${value.slice(0, 40)}")`;
     } else if (/^xmlns(:|$)/.test(name)) {
