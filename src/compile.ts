@@ -26,6 +26,7 @@ import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
 import { inOrder, renderFinding } from './findings/render.ts';
 import type { Host } from './host/host.ts';
+import type { PrintInput } from './print/input.ts';
 import { printAll } from './print/print.ts';
 import type { Pile, PrintSheet } from './print/print.ts';
 import { keyOfFinding, unique } from './findings/unique.ts';
@@ -73,8 +74,8 @@ export function checkAll(host: Host, on: string = host.today()): Checked {
   return { workspace, models, findings: inOrder(workspace.findings) };
 }
 
-function deriveHand({ plant, readings }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {
-  const subject = { spec, plant, hand, readings: readingsOf(readings, spec, hand) };
+function deriveHand({ plant, readings, pictures }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {
+  const subject = { spec, plant, hand, readings: readingsOf(readings, spec, hand), pictures };
   return { subject, facts: derive(subject) };
 }
 
@@ -207,6 +208,7 @@ export function printCompiled(host: Host, compiled: Compiled, on: string, wish: 
       date: on,
       route: general.route,
       kinds: [...mistakeKinds, ...checkKinds],
+      pictures: shownPictures(checked.workspace),
       findings: shown(checked.findings),
     },
     assets,
@@ -214,6 +216,16 @@ export function printCompiled(host: Host, compiled: Compiled, on: string, wish: 
   const { files, shell, sheets, piles } = output;
   return { files, shell, sheets, piles, findings: shown(inOrder([...inWords, ...output.findings])) };
 }
+
+/** Files that cards show, by their SHA-256. */
+export const shownPictures = ({ pictures }: Workspace): PrintInput['pictures'] =>
+  new Map(
+    [...pictures.files.values()].flatMap((file) =>
+      file !== 'outside' && file.form.is === 'picture'
+        ? [[file.sha256, { bytes: file.bytes, ...file.form }] as const]
+        : [],
+    ),
+  );
 
 /** Both hands of a station beside each other, stations in route order: every hand passes the same ones. */
 const byStation = (hands: readonly (readonly MadeCard[])[]): MadeCard[] =>

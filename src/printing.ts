@@ -1,6 +1,6 @@
 /** What is printed beside the cards of a compile: a model for its release, templates at full size, the page that leads to what hangs. */
 import type { Compiled, Printed } from './compile.ts';
-import { isError } from './compile.ts';
+import { isError, shownPictures } from './compile.ts';
 import { languagesAt, textsOf } from './plant-texts.ts';
 import { loadAssets } from './assets.ts';
 import { fullSizes } from './cards/full-size.ts';
@@ -44,6 +44,7 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
       alone: true,
       route: general.route,
       kinds: [],
+      pictures: shownPictures(compiled.checked.workspace),
       findings: [],
     },
     assets,

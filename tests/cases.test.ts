@@ -17,6 +17,7 @@ import type { Finding } from '../src/findings/finding.ts';
 import { findingText, inOrder, renderFinding } from '../src/findings/render.ts';
 import { memoryHost } from '../src/host/memory.ts';
 import { unique } from '../src/findings/unique.ts';
+import { morePictures } from './cases/pictures.ts';
 import type { Edit } from './cases/workspace.ts';
 import { edited, sample } from './cases/workspace.ts';
 
@@ -39,7 +40,7 @@ function filesOf(name: string): Record<string, string> {
 
 describe('cases', () => {
   test.each(names)('%s', (name) => {
-    const compiled = compileAll(memoryHost(filesOf(name)));
+    const compiled = compileAll(memoryHost({ ...morePictures(), ...filesOf(name) }));
     const findings = everyFinding(compiled).map((one) => renderFinding(one, compiled.checked.workspace.texts));
     if (show) console.log(findings.map(findingText).join('\n\n'));
     // What follows from a finding stands under it, two blanks in.

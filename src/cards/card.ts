@@ -4,6 +4,10 @@
  *
  * Neither revision nor date nor status is in it: they are laid over it when it is printed.
  */
+import type { Picture } from './picture.ts';
+
+export type { ChartLines, ChartSheet } from './chart-sheet.ts';
+export type { Picture };
 
 /** A number without limits: `180.0` `mm`, repeated in the other system where there is one. */
 export interface Figure {
@@ -46,7 +50,7 @@ export interface Name {
 /** A numeral that is no quantity: one of the listed kinds. */
 export interface Literal {
   readonly kind: 'literal';
-  readonly of: 'point' | 'step' | 'scale' | 'standard' | 'fret';
+  readonly of: 'point' | 'step' | 'scale' | 'standard' | 'fret' | 'picture';
   readonly text: string;
 }
 
@@ -195,6 +199,8 @@ export interface Card extends CardBody {
   readonly decides: Name;
   /** When a reading counts as in; absent where nothing is measured against limits. */
   readonly accepts?: Line;
+  /** In the order of their numbers; absent where there is none. */
+  readonly pictures?: readonly Picture[];
   /** Notes in the engineer's or the plant's own words. */
   readonly notes: readonly Name[];
   /** Cautions that somebody lets stand. */
@@ -222,7 +228,7 @@ export interface StationSheet {
 }
 
 export type { FullSize, NamedSpot } from './full-size-face.ts';
-export type { ChartLines, ChartSheet, FirstPieceReport, FormCheck, Traveller, TravellerStation } from './form.ts';
+export type { FirstPieceReport, FormCheck, Traveller, TravellerStation } from './form.ts';
 
 /** Laid over a card when it is printed; no part of its content code. */
 export interface Posting {

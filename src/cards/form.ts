@@ -2,31 +2,7 @@
  * Forms as plain data: what people write on. None of them is a card, and none has a code of its own; what they say of limits
  * is what the cards say.
  */
-import type { Arg, CardKey, Check, Figure, Limits, Line, Name, Table } from './card.ts';
-
-/** A form for control charts of one thing that a station measures. */
-export interface ChartSheet {
-  readonly key: CardKey;
-  readonly model: Name;
-  readonly station: Name;
-  readonly handLine?: Line;
-  readonly what: Line;
-  /** What stands in the column `fact` of the readings. */
-  readonly fact: string;
-  readonly limits: Limits;
-  readonly gauge: Name | Line;
-  readonly often: Line;
-  /** Pieces in a sample. */
-  readonly size: number;
-  /** What came of the readings so far; none before the first. */
-  readonly found: readonly Line[];
-  /** Where known: the three lines of each chart. */
-  readonly means?: ChartLines;
-  readonly ranges?: ChartLines;
-}
-
-/** Lowest, middle and highest line, with where each lies in the unit of the gauge. */
-export type ChartLines = readonly { readonly at: number; readonly figure: Figure }[];
+import type { Arg, CardKey, Check, Line, Name, Table } from './card.ts';
 
 /** A check as a form has it: in the unit of its gauge alone, as what is read there is written here. */
 export interface FormCheck extends Check {

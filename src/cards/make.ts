@@ -10,6 +10,7 @@ import type { Card, CardBody, Line, MadeCard, Name } from './card.ts';
 import { contentCode } from './code.ts';
 import type { Noted } from './desk.ts';
 import { blankRecord, deskAt, keyOf, stationsOf } from './desk.ts';
+import { captionsOf, stepName, withPictures } from './pictures.ts';
 import { reworkLines, reworkTable } from './reworks.ts';
 import type { Desk, Station } from './station.ts';
 import { say } from './station.ts';
@@ -73,6 +74,7 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
         }),
       ),
       ...body,
+      ...withPictures(desk, body.steps),
       whenOut: [...body.whenOut, ...reworkLines(desk)],
       tables: [
         ...body.tables.filter(({ place }) => place !== 'form'),
@@ -107,6 +109,7 @@ function accepts({ checks }: CardBody, desk: Desk): { readonly accepts?: Line } 
 }
 
 function seenOn(card: Card, { readings, gauges }: Noted): CardSeen {
-  const notes = card.notes.map(({ fact, text }: Name) => ({ fact, text }));
-  return { station: card.key.station, readings, gauges: [...gauges], notes };
+  const notes = [...card.notes, ...captionsOf(card)].map(({ fact, text }: Name) => ({ fact, text }));
+  const steps = card.steps.map(stepName);
+  return { station: card.key.station, readings, gauges: [...gauges], notes, steps };
 }

@@ -16,6 +16,8 @@ export interface Host {
   list(dir: string): string[];
   /** Bytes of a workspace file, or undefined when it isn't there (or would lie outside the workspace). */
   read(path: string): Uint8Array | undefined;
+  /** Whether a workspace file, all its links followed, lies below a folder of the workspace. */
+  isBelow(dir: string, path: string): boolean;
   /** Bytes of a file that comes with the program: 'templates/card.hbs', or of a package it needs: 'npm:@scope/name/file'. */
   shipped(path: string): Uint8Array | undefined;
   /** Paths of the program's own files below one of its folders, in code-unit order. */

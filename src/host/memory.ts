@@ -50,6 +50,10 @@ export function memoryHost(
       const inside = insidePath(path);
       return inside === undefined ? undefined : store.get(inside)?.slice();
     },
+    isBelow(dir, path) {
+      const [folder, inside] = [insidePath(dir), insidePath(path)];
+      return inside !== undefined && store.has(inside) && (folder === '' || inside.startsWith(`${folder}/`));
+    },
     shipped,
     shippedList,
     today: () => options.today ?? '2026-01-05',

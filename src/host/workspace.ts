@@ -63,6 +63,10 @@ export function workspaceHost(root: string, environment: Environment = process.e
       const file = locate(base, path);
       return file === undefined ? undefined : ifThere(() => readFileSync(file));
     },
+    isBelow(dir, path) {
+      const [folder, file] = [locate(base, dir), locate(base, path)];
+      return folder !== undefined && file !== undefined && file.startsWith(folder + sep);
+    },
     shipped,
     shippedList,
     today: () => localDate(new Date()),

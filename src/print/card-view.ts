@@ -4,21 +4,23 @@
  */
 import type { Card, Caution, Check, Drawing, Table } from '../cards/card.ts';
 import { drawOnPage } from './drawing/drawing.ts';
-import type { Paper, PostedCard } from './input.ts';
+import type { Paper, PostedCard, PrintInput } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
 import { identifier, markup, type Markup } from './markup.ts';
 import { overlayOf } from './overlay.ts';
 import { pageRule } from './page-rule.ts';
+import { pictureView } from './picture-view.ts';
 import { qrMarkup } from './qr.ts';
 import { signMarkup } from './signs.ts';
 import { drawingWords, type Speech } from './speech.ts';
 
 export interface CardViewInput extends PostedCard {
+  readonly pictures: PrintInput['pictures'];
   readonly plantName: string;
   readonly paper: Paper;
 }
 
-export function cardView({ card, posting, plantName, paper }: CardViewInput, talk: Speech) {
+export function cardView({ card, posting, plantName, paper, pictures }: CardViewInput, talk: Speech) {
   const page = identifier('card', talk.language, ...keyParts(card));
   const drawings = card.drawings.map((drawing) => drawingView(drawing, page, talk));
   const model = card.model.text;
@@ -48,6 +50,7 @@ export function cardView({ card, posting, plantName, paper }: CardViewInput, tal
     decides: talk.name(card.decides.text),
     keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
     steps: card.steps.map((step) => talk.html(step)),
+    pictures: (card.pictures ?? []).map((picture) => pictureView(picture, pictures, talk)),
     drawings,
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
     // What holds for all checks is said once, above them.

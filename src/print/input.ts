@@ -32,6 +32,16 @@ export interface PrintedModel {
   readonly findings: readonly RenderedFinding[];
 }
 
+/** A picture that cards show. */
+export interface PrintPicture {
+  readonly bytes: Uint8Array;
+  /** Media type. */
+  readonly type: string;
+  /** Its sides, in any one unit. */
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface PrintInput {
   readonly models: readonly PrintedModel[];
   readonly sheets: readonly { readonly sheet: StationSheet; readonly posting: Posting }[];
@@ -45,6 +55,8 @@ export interface PrintInput {
   readonly alone?: true;
   /** Ids of the stations in the order of the route. */
   readonly route: readonly string[];
+  /** By the SHA-256 that cards name them by. */
+  readonly pictures: ReadonlyMap<string, PrintPicture>;
   /** What can be found, for the reference page. */
   readonly kinds: readonly Kind[];
   /** Findings that belong to no model. */

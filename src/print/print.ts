@@ -126,8 +126,9 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
 function makeCards(model: PrintedModel, printing: Printing): Made[] {
   const { input } = printing;
   return inRouteOrder(model.cards, input.route).map((posted) => {
+    const { plantName, paper, pictures } = input;
     const body = inEach(posted.card.key.station, printing, ({ talk, render }) =>
-      render('card', cardView({ ...posted, plantName: input.plantName, paper: input.paper }, talk)),
+      render('card', cardView({ ...posted, plantName, paper, pictures }, talk)),
     );
     return { ...posted, model, name: cardName(posted.card.key, model.cards), body };
   });

@@ -6,13 +6,17 @@
  *   models/plant/**.yaml       the plant, spread over as many files as you like
  *  models/<folder>/<base>.yaml     what models are based on
  *   models/readings/<station>.csv   what was measured there
+ *   models/pictures/**         what a spec names as a picture, here or elsewhere below models/
  *   models/schemas/            the published schemas; models/released/ belongs to releases
  */
+import type { Pictures } from '../facts/pictures.ts';
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import type { Finding } from '../findings/finding.ts';
 import { mistake } from './mistakes.ts';
 import type { ModelSource } from './model.ts';
 import { readModel } from './model.ts';
+import { readPictures } from './pictures.ts';
+import type { PictureFiles } from './pictures.ts';
 import { readPlant } from './plant.ts';
 import { loadSchema } from './schema.ts';
 import { model as modelValidator, plant as plantValidator } from './validators.generated.ts';
@@ -22,10 +26,7 @@ import { readSource } from './source.ts';
 import type { Source } from './source.ts';
 
 /** What reading needs of the outside. */
-export interface Files {
-  list(dir: string): readonly string[];
-  read(path: string): Uint8Array | undefined;
-}
+export type Files = PictureFiles;
 
 export interface Workspace {
   readonly plant: PlantSpec;
@@ -33,6 +34,7 @@ export interface Workspace {
   /** Findings of the plant and of files as such; those of a model are with the model. */
   readonly findings: readonly Finding[];
   readonly readings: ReadingFiles;
+  readonly pictures: Pictures;
   /** Text of every file read, for rendering places. */
   readonly texts: ReadonlyMap<string, string>;
 }
@@ -72,6 +74,11 @@ export function readWorkspace(
     );
   }
   const models = ids.map((id) => readModel(id, catalogue));
+  const tables = [plant.spec, ...models.flatMap(({ variants }) => variants.map(({ spec }) => spec))];
+  const pictures = readPictures(
+    tables.map((table) => table.pictures),
+    files,
+  );
   // A base nobody starts from is still a file somebody wrote: its faults are shown with the plant's.
   const met = new Set(models.flatMap((model) => model.findings));
   const unused = modelFiles.flatMap((source) => source.findings.filter((finding) => !met.has(finding)));
@@ -80,6 +87,7 @@ export function readWorkspace(
     models,
     findings: [...findings, ...unused],
     readings,
+    pictures,
     texts: new Map([...sources.map((source) => [source.file, source.text] as const), ...readings.texts]),
   };
 }

@@ -9,8 +9,8 @@ export const root = join(import.meta.dirname, '..', '..');
 
 export function demoFiles(): Record<string, Uint8Array> {
   const names = readdirSync(join(root, 'models'), { recursive: true, encoding: 'utf8' });
-  const yaml = names.filter((name) => name.endsWith('.yaml')).map((name) => `models/${name}`);
-  return Object.fromEntries(yaml.map((path) => [path, readFileSync(join(root, path))]));
+  const files = names.filter((name) => /\.(?:yaml|svg)$/.test(name)).map((name) => `models/${name}`);
+  return Object.fromEntries(files.map((path) => [path, readFileSync(join(root, path))]));
 }
 
 export const compileDemo = (): Compiled => compileAll(memoryHost(demoFiles()));

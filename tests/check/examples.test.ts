@@ -7,6 +7,7 @@ import type { Finding, Kind } from '../../src/findings/finding.ts';
 import { mistakeKinds } from '../../src/read/mistakes.ts';
 import { memoryHost } from '../../src/host/memory.ts';
 import { positionOf } from '../../src/findings/render.ts';
+import { morePictures } from '../cases/pictures.ts';
 import { edited, sample } from '../cases/workspace.ts';
 
 /** By their files, not by the registry: a check that is not registered is missed here. */
@@ -27,7 +28,7 @@ const rightOnly = (files: Record<string, string>): Record<string, string> => ({
 });
 
 function findingsOf(files: Record<string, string>): Finding[] {
-  const { checked } = compileAll(memoryHost(files), '2026-11-25');
+  const { checked } = compileAll(memoryHost({ ...morePictures(), ...files }), '2026-11-25');
   return [...checked.findings, ...checked.models.flatMap((model) => model.findings)];
 }
 

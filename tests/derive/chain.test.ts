@@ -37,6 +37,7 @@ function subjectOf(chain: Chain): Subject {
     plant: { ...plant, lines: { arched: line } },
     hand: 'right',
     readings: new Map(),
+    pictures: base.pictures,
   };
 }
 

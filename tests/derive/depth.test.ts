@@ -45,6 +45,7 @@ function subjectOf({ faced, zero, blank, back, crown, machine }: Process): Subje
   return {
     hand: 'right',
     readings: new Map(),
+    pictures: base.pictures,
     plant: { ...plant, machines: { ...plant.machines, router: { ...router, 'depth-error': error } } },
     spec: {
       ...spec,

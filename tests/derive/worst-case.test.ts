@@ -85,7 +85,7 @@ function anyWay(most: number, chance: Seeded): Move {
  * A body as it may come out: sizes of the spec within their limits; sideways each cut no further than the machine's row says,
  * and all cuts of the top together as the body lies on its pins.
  */
-function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): Subject {
+function bodyOf({ spec, plant, hand, pictures }: Subject, facts: Facts, chance: Seeded): Subject {
   const sizes = leavesOf({ stages: spec.stages, cavities: spec.cavities, holes: spec.holes, channels: spec.channels });
   const cuts = [spec.cavities, spec.holes].flatMap((table) => Object.entries(table ?? {}));
   const offBy = new Map(cuts.map(([id]) => [id, anyWay(0.15e6, chance)]));
@@ -110,7 +110,7 @@ function bodyOf({ spec, plant, hand }: Subject, facts: Facts, chance: Seeded): S
       ];
     }),
   );
-  return { spec: turnedWith(replaced(spec, by), laid.turnDeg, facts), plant, hand, readings: new Map() };
+  return { spec: turnedWith(replaced(spec, by), laid.turnDeg, facts), plant, hand, readings: new Map(), pictures };
 }
 
 /** A pocket of the top turns with the body as it lies, and does not only move. */

@@ -22,7 +22,7 @@ export const soundSample = (): Sound =>
   soundOf(
     'sample',
     'models/tarn.yaml',
-    Object.fromEntries(Object.entries(sample()).filter(([path]) => path.endsWith('.yaml'))),
+    Object.fromEntries(Object.entries(sample()).filter(([path]) => /\.(?:yaml|svg)$/.test(path))),
   );
 
 /** The demo models by name; each with `models/plant` and `models/base` whole. */
@@ -40,7 +40,7 @@ export function soundDemos(): Sound[] {
 
 function demoFiles(): Record<string, string> {
   const files = readdirSync(join(root, 'models'), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml'))
+    .filter((entry) => entry.isFile() && /\.(?:yaml|svg)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name));
   const named = files.map((path) => [path.slice(root.length + 1).replaceAll('\\', '/'), readFileSync(path, 'utf8')]);
   return Object.fromEntries(named.toSorted(([a], [b]) => (a! < b! ? -1 : 1))) as Record<string, string>;

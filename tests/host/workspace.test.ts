@@ -42,6 +42,16 @@ describe.each([
     expect([host.list('mod'), host.list('nowhere/at/all'), host.list('top.txt')]).toEqual([[], [], []]);
   });
 
+  it('says whether a file lies below a folder', () => {
+    const host = make();
+    const below = (path: string) => host.isBelow('models', path);
+    expect(['models/tarn.yaml', './models/plant/saws.yaml'].map(below)).toEqual([true, true]);
+    expect(['models', 'models-old/x.yaml', 'models/none', '../models/tarn.yaml'].map(below)).toEqual(
+      Array.from({ length: 4 }, () => false),
+    );
+    expect(host.isBelow('', 'top.txt')).toBe(true);
+  });
+
   it('reads bytes, and undefined where there is no file', () => {
     const host = make();
     expect(text(host.read('models/plant/saws.yaml'))).toBe('b: ⌀');
@@ -105,6 +115,20 @@ describe('workspaceHost on a disk', () => {
     expect(text(host.read('models/in.yaml'))).toBe('a');
     expect([host.read('models/out.yaml'), host.read('models/folder-out/secret.yaml')]).toEqual([undefined, undefined]);
     expect(host.list('models/folder-out')).toEqual([]);
+  });
+
+  it('says whether a file lies below a folder, with its links followed', () => {
+    const root = emptyFolder();
+    writeFiles(root, { 'models/a.yaml': 'a', 'models-old/b.yaml': 'b', 'top.txt': 't' });
+    symlinkSync('a.yaml', join(root, 'models', 'in.yaml'));
+    symlinkSync(join('..', 'top.txt'), join(root, 'models', 'up.yaml'));
+    symlinkSync(join('..', 'models-old'), join(root, 'models', 'old'));
+    const host = workspaceHost(root);
+    const below = (path: string) => host.isBelow('models', path);
+    expect(['models/a.yaml', 'models/in.yaml'].map(below)).toEqual([true, true]);
+    for (const path of ['models/up.yaml', 'models/old/b.yaml', 'models-old/b.yaml', 'top.txt', 'models', 'models/none'])
+      expect(below(path), path).toBe(false);
+    expect(text(host.read('models/up.yaml'))).toBe('t');
   });
 
   it('does not take a neighbour whose name begins alike for the root', () => {

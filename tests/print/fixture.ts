@@ -259,6 +259,7 @@ export function input(cards: readonly Card[] = [richCard()], change: Partial<Pri
     languagesAt: () => ['en'],
     date: '2026-11-25',
     kinds: [],
+    pictures: new Map(),
     route: ['planing', 'sizing'],
     findings: [],
     ...change,

@@ -9,6 +9,7 @@ import { sample } from '../cases/workspace.ts';
 
 const TARN = 'models/tarn.yaml';
 const PLANT = 'models/plant/plant.yaml';
+const KERF = 'models/pictures/kerf.svg';
 const FROM_C = '--reason first --name Reed --on 2026-11-25';
 
 const rightOnly = (text: string): string => text.replace(/^handed:\n(?: .*\n)+/m, '');
@@ -243,6 +244,28 @@ describe('what was stored', () => {
       }),
     );
     expect(await bare.tree('tarn@C', '2026-11-30')).toEqual(before);
+  });
+
+  test('shows its picture, whatever became of the file; a picture of other bytes is another card', async () => {
+    const shop = workshop();
+    await shop.platen(`release tarn ${FROM_C}`);
+    const page = async (on: string) => {
+      const { code, err } = await shop.platen(`cards --released --station trim-sawing --no-pdf --on ${on} --out out/x`);
+      expect(code, err).toBe(0);
+      return new TextDecoder().decode(shop.host.published.get('out/x')!.get('tarn@C/models/tarn/trim-sawing.html'));
+    };
+    const address = (text: string) => `src="data:image/svg+xml;base64,${Buffer.from(text).toString('base64')}"`;
+    const picture = sample()[KERF]!;
+    expect(await page('2026-11-25')).toContain(address(picture));
+    shop.host.replace(KERF, 'gone');
+    expect((await shop.platen('check --on 2026-11-26')).out).toContain('picture-not-a-picture');
+    expect(await page('2026-11-26')).toContain(address(picture));
+    expect((await shop.platen('recompute --on 2026-11-26')).code).toBe(1);
+    shop.host.replace(KERF, picture.replace('M23', 'M24'));
+    const { out } = await shop.platen('recompute --all --on 2026-11-26');
+    expect(out).toMatch(/cards that would read otherwise: Trim sawing/);
+    const again = await shop.platen('release tarn --reason x --name Reed --under-way use-as-is --on 2026-11-26');
+    expect(again).toMatchObject({ code: 1, err: expect.stringContaining('1 of its cards have changed') as string });
   });
 
   test('says today what a change of the plant would move, and by how much', async () => {

@@ -1,4 +1,4 @@
-/** Notes hold no numbers: a number in words does not follow the spec. */
+/** Notes and captions hold no numbers: a number in words does not follow the spec. */
 import type { Check, Fault } from '../check.ts';
 
 const check: Check = {
@@ -20,7 +20,7 @@ const check: Check = {
       return [
         {
           at,
-          what: `"${numeral[0]}" in a note is no quantity of the spec.`,
+          what: `"${numeral[0]}" in a note or caption is no quantity of the spec.`,
           mend: 'Say it without the number.',
           against: [],
         },

@@ -35,6 +35,8 @@ function nameMatters(sound: Sound, { of, path }: Entry): boolean {
   // Whether a height or a hole is read depends on what is cut there.
   if (third === 'gauges') return !['height', 'hole'].includes(path.at(-1)!);
   if (third !== undefined && table === 'patterns') return false;
+  // Cards number pictures; what they are called stands on none.
+  if (table === 'pictures') return false;
   if (table === 'cavities') return name === 'neck-pocket';
   if (table === 'holes') return name.startsWith('tooling-hole');
   return true;
