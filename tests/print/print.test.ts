@@ -8,7 +8,7 @@ const left = () => richCard({ key: { ...richCard().key, hand: 'left' }, handLine
 
 describe('the published tree', () => {
   it('has a page for each card, model, station and sheet, and a PDF to be made of each', () => {
-    const { files, sheets } = printAll(input([richCard(), left()]), assets());
+    const { files, sheets, piles } = printAll(input([richCard(), left()]), assets());
     expect([...files.keys()].filter((path) => !path.startsWith('assets/')).toSorted()).toEqual([
       'cards.json',
       'checks.html',
@@ -23,12 +23,11 @@ describe('the published tree', () => {
       'stations/sizing/index.html',
       'stations/sizing/sheet.html',
     ]);
-    expect(sheets.map((sheet) => sheet.name)).toEqual([
-      'models/tarn/tarn.pdf',
-      'models/tarn/sizing.pdf',
-      'models/tarn/sizing-left.pdf',
-      'stations/sizing/sizing.pdf',
-      'stations/sizing/sheet.pdf',
+    const cards = ['models/tarn/sizing.pdf', 'models/tarn/sizing-left.pdf'];
+    expect(sheets.map((sheet) => sheet.name)).toEqual([...cards, 'stations/sizing/sheet.pdf']);
+    expect(piles.map(({ name, of }) => ({ name, of }))).toEqual([
+      { name: 'models/tarn/tarn.pdf', of: cards },
+      { name: 'stations/sizing/sizing.pdf', of: cards },
     ]);
   });
 
