@@ -8,7 +8,7 @@ import { crossed, linesOn } from './crossed.ts';
 import { across, type Desk } from './desk.ts';
 import { withoutGlyph, withoutGlyphOnPaper } from './glyphs.ts';
 import { blocksOn, outOfOrder, readOtherwise } from './order.ts';
-import { marginsOf, ofAnotherSize, offThePage, overflowing, shrunk } from './overflow.ts';
+import { lost, marginsOf, ofAnotherSize, offThePage, overflowing, shrunk } from './overflow.ts';
 import type { PaperPage } from './paper.ts';
 import type { PrintSheet } from '../../../src/print/print.ts';
 import { textsOn, type TextRun } from './texts.ts';
@@ -63,6 +63,7 @@ export function faultsOf(shown: Shown, pages: readonly PaperPage[], sheet: Print
     overflow: [
       ...shown.overflow,
       ...offThePage(pages, marginsOf(sheet.paper, turned)),
+      ...lost(texts, pages),
       ...shrunk(known, pages),
       ...ofAnotherSize(pages, sheet.paper, turned),
     ],

@@ -51,9 +51,10 @@ export function readOtherwise(texts: readonly TextRun[]): string[] {
   const read = texts.filter(({ role, quads }) => role !== 'drawing' && quads.length > 0);
   return read.slice(1).flatMap((text, i) => {
     const before = read[i]!;
-    const [last, first] = [edgesOf(before.quads.at(-1)!), edgesOf(text.quads[0]!)];
-    const above = first.bottom < last.bottom - LINE_MM;
-    const leftOf = first.left < edgesOf(before.quads[0]!).left;
-    return above && leftOf ? [`"${text.text}" is read after "${before.text}" and stands above it`] : [];
+    const first = edgesOf(text.quads[0]!);
+    const last = before.quads.map(edgesOf);
+    const above = first.bottom < last.at(-1)!.bottom - LINE_MM;
+    const rightOf = first.left > Math.max(...last.map(({ right }) => right)) - LINE_MM;
+    return above && !rightOf ? [`"${text.text}" is read after "${before.text}" and stands above it`] : [];
   });
 }

@@ -2,7 +2,7 @@
 /** Nothing is wider than its place, stands out of the card or is cut off, and the browser did not shrink the page. */
 import type { Page } from 'puppeteer';
 import { edgesOf } from './quad.ts';
-import { MM_PER_POINT, type PaperPage } from './paper.ts';
+import { folded, MM_PER_POINT, type PaperPage } from './paper.ts';
 
 /** Half a CSS pixel, in pixels: a browser rounds widths to whole ones. */
 const ROUNDED_PX = 0.5;
@@ -110,6 +110,17 @@ export function offThePage(pages: readonly PaperPage[], { side, edge }: Margins)
       return out > OFF_MM ? [`page ${i + 1}: ${out.toFixed(1)} mm out of its room: ${text}`] : [];
     }),
   );
+}
+
+/** Texts that were laid out and are on no page: a printer leaves out what lies beside the sheet. */
+export function lost(
+  texts: readonly { readonly text: string; readonly quads: readonly unknown[] }[],
+  pages: readonly PaperPage[],
+): string[] {
+  const all = pages.map((page) => page.folded).join('');
+  return texts
+    .filter(({ text, quads }) => quads.length > 0 && !all.includes(folded(text)))
+    .map(({ text }) => `not on the paper: ${text}`);
 }
 
 /** A text whose size is known, to tell whether the page is as large as it was made. */
