@@ -10,8 +10,9 @@ const SOME = [
   'index.html',
   'models/ness/index.html',
   'models/tarn/machining-top-left.html',
-  'models/fell/lamination.html',
+  'models/carr/lamination.html',
   'stations/press/sheet.html',
+  'checks.html',
 ];
 
 let desk: Desk;

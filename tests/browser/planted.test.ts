@@ -97,7 +97,7 @@ const PLANTED: readonly Plant[] = [
     'feet of a page in each other',
     swapped('@bottom-left{content:"', `@bottom-left{white-space:nowrap;content:"${'Neck pickup '.repeat(6)}`),
     'apart',
-    /page 1: .*DRAFT/,
+    /page 1: .*"2026-11-25 · page 1 of 3" and/,
   ],
   [
     'blocks turned round to the eye',
