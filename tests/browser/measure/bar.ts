@@ -11,7 +11,7 @@ const THICK_MM = 0.5;
 /** Lengths that the bars of a page state in their numbers. */
 export const barsOn = (page: Page): Promise<number[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll('.scale-bar')].map((bar) => Number.parseFloat(bar.lastElementChild!.textContent!)),
+    [...document.querySelectorAll('.scale-bar')].map((bar) => Number.parseFloat(bar.lastElementChild!.textContent)),
   );
 
 /** How far each bar on paper is from what it states, the nearest lines first; Infinity for a bar that isn't there. */

@@ -31,7 +31,7 @@ const FIRST = [
 
 export const contentOf = (page: Page): Promise<Content> =>
   page.evaluate((selectors) => {
-    const textOf = (element: Element) => element.textContent!.trim();
+    const textOf = (element: Element) => element.textContent.trim();
     return {
       first: selectors.flatMap((selector) =>
         [...document.querySelectorAll(`.card :is(${selector})`)]

@@ -119,9 +119,17 @@ export function lost(
 ): string[] {
   const all = pages.map((page) => page.folded).join('');
   return texts
-    .filter(({ text, quads }) => quads.length > 0 && !all.includes(folded(text)))
+    .filter(({ text, quads }) => quads.length > 0 && !all.includes(folded(text)) && !torn(folded(text), pages))
     .map(({ text }) => `not on the paper: ${text}`);
 }
+
+/** A long text may begin on one page and end on the next. */
+const torn = (text: string, pages: readonly PaperPage[]): boolean =>
+  pages.some((page, i) =>
+    Array.from(text, (_, at) => at).some(
+      (at) => page.folded.includes(text.slice(0, at)) && pages[i + 1]?.folded.includes(text.slice(at)),
+    ),
+  );
 
 /** A text whose size is known, to tell whether the page is as large as it was made. */
 export interface Known {
@@ -152,9 +160,10 @@ const SHEET_MM = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
 
 /** A browser rounds A4 to whole pixels. */
 export function ofAnotherSize(pages: readonly PaperPage[], paper: 'A4' | 'Letter', across: boolean): string[] {
-  const [width, height] = across ? SHEET_MM[paper].toReversed() : SHEET_MM[paper];
+  const [short, long] = SHEET_MM[paper];
+  const [width, height] = across ? [long, short] : [short, long];
   return pages.flatMap(({ widthMm, heightMm }, i) =>
-    Math.max(Math.abs(widthMm - width!), Math.abs(heightMm - height!)) > 72 * 0.01 * MM_PER_POINT
+    Math.max(Math.abs(widthMm - width), Math.abs(heightMm - height)) > 72 * 0.01 * MM_PER_POINT
       ? [`page ${i + 1} is ${widthMm.toFixed(1)} × ${heightMm.toFixed(1)} mm`]
       : [],
   );

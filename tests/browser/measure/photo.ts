@@ -5,28 +5,33 @@ export interface Picture {
   readonly grey: Float32Array;
 }
 
-const TURN = (7 * Math.PI) / 180;
-const SMALLER = 0.8;
+/** Of 300 dots to the inch of the drawn page the photo shows 160: a picture of the whole sheet in two and a half million dots. */
+const SMALLER = 160 / 300;
 /** How much nearer one side is than the other, over the whole width. */
 const ASLANT = 0.12;
 /** Light at the darkest corner, of that at the brightest. */
 const DARKEST = 0.45;
 
-export function photographed(picture: Picture): Picture {
-  return blurred(lit(taken(picture)));
+/** `turn` in degrees. */
+export function photographed(picture: Picture, turn: number): Picture {
+  return blurred(lit(taken(picture, (turn * Math.PI) / 180)));
 }
 
 /** Each point of the photo looks back at the point of the print that it shows. */
-function taken(picture: Picture): Picture {
-  const { width, height } = picture;
+function taken(picture: Picture, turn: number): Picture {
+  // Room for the corners of what is turned.
+  const [width, height] = [picture.width, picture.height].map((side) => Math.ceil(1.15 * SMALLER * side)) as [
+    number,
+    number,
+  ];
   const grey = new Float32Array(width * height).fill(255);
-  const [middleX, middleY] = [width / 2, height / 2];
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const nearer = 1 + (ASLANT * (x - middleX)) / width;
-      const [dx, dy] = [(x - middleX) / SMALLER / nearer, (y - middleY) / SMALLER / nearer];
-      const fromX = middleX + dx * Math.cos(TURN) + dy * Math.sin(TURN);
-      const fromY = middleY - dx * Math.sin(TURN) + dy * Math.cos(TURN);
+      const [right, down] = [x - width / 2, y - height / 2];
+      const nearer = SMALLER * (1 + (ASLANT * right) / width);
+      const [dx, dy] = [right / nearer, down / nearer];
+      const fromX = picture.width / 2 + dx * Math.cos(turn) + dy * Math.sin(turn);
+      const fromY = picture.height / 2 - dx * Math.sin(turn) + dy * Math.cos(turn);
       grey[y * width + x] = between(picture, fromX, fromY);
     }
   return { width, height, grey };

@@ -4,21 +4,22 @@ import jsQR from 'jsqr';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { photographed, type Picture } from './photo.ts';
 
-/** Dots to the inch of the print, and of the photo before it is made worse: a picture of a whole page in four million dots shows it so. */
-const DPI = { print: 150, photo: 200 };
-/** The head's right corner: what a phone is held over. */
-const VIEW_MM = { width: 90, height: 60 };
+const PRINT_DPI = 150;
+/** The page is drawn once, in twice the dots of the print: a phone sees more than a fax. */
+const DRAWN_DPI = 2 * PRINT_DPI;
+/** The head's right corner, what a phone is held over: the code and what stands around it. */
+const VIEW_MM = { width: 50, height: 50 };
 
 /** Page 1 in grey, its upper right corner. */
-export async function cornerOf(pdf: Uint8Array, dpi: number): Promise<Picture> {
+export async function cornerOf(pdf: Uint8Array): Promise<Picture> {
   const document = await getDocument({ data: Uint8Array.from(pdf), verbosity: 0 }).promise;
   const page = await document.getPage(1);
-  const [width, height] = [VIEW_MM.width, VIEW_MM.height].map((mm) => Math.round((mm * dpi) / 25.4)) as [
+  const [width, height] = [VIEW_MM.width, VIEW_MM.height].map((mm) => 2 * Math.round((mm * PRINT_DPI) / 25.4)) as [
     number,
     number,
   ];
-  const whole = page.getViewport({ scale: dpi / 72 });
-  const viewport = page.getViewport({ scale: dpi / 72, offsetX: width - whole.width });
+  const whole = page.getViewport({ scale: DRAWN_DPI / 72 });
+  const viewport = page.getViewport({ scale: DRAWN_DPI / 72, offsetX: width - whole.width });
   const canvas = createCanvas(width, height);
   const context = canvas.getContext('2d');
   context.fillStyle = '#fff';
@@ -34,18 +35,32 @@ export async function cornerOf(pdf: Uint8Array, dpi: number): Promise<Picture> {
   return { width, height, grey };
 }
 
+/** In half the dots each way: four become one. */
+export function halved({ width, height, grey }: Picture): Picture {
+  const [w, h] = [width >> 1, height >> 1];
+  const at = (x: number, y: number): number => grey[y * width + x]!;
+  const made = Float32Array.from({ length: w * h }, (_, i) => {
+    const [x, y] = [2 * (i % w), 2 * Math.floor(i / w)];
+    return (at(x, y) + at(x + 1, y) + at(x, y + 1) + at(x + 1, y + 1)) / 4;
+  });
+  return { width: w, height: h, grey: made };
+}
+
 export function decoded({ width, height, grey }: Picture): string | undefined {
   const rgba = new Uint8ClampedArray(4 * width * height);
   grey.forEach((level, i) => rgba.set([level, level, level, 255], 4 * i));
   return jsQR.default(rgba, width, height)?.data;
 }
 
+/** A phone takes many pictures while it is held there, and one that is read is enough; turned so far, in degrees. */
+const SHOTS = [7, -7, 4];
+
 /** Faults of a print whose code should be `code`. */
 export async function unreadable(code: string, pdf: Uint8Array): Promise<string[]> {
+  const corner = await cornerOf(pdf);
   const told = (what: string, text: string | undefined) =>
     text === code ? [] : [`the QR code of ${what} says ${text ?? 'nothing'}, the card ${code}`];
-  return [
-    ...told('the print', decoded(await cornerOf(pdf, DPI.print))),
-    ...told('a photo', decoded(photographed(await cornerOf(pdf, DPI.photo)))),
-  ];
+  let photo: string | undefined;
+  for (const turn of SHOTS) photo ??= decoded(photographed(corner, turn));
+  return [...told('the print', decoded(halved(corner))), ...told('a photo', photo)];
 }

@@ -162,7 +162,7 @@ function gather(ink: { up: number; down: number }): TextRun[] {
 
   function colourOf(text: string): Colour {
     const [red = 0, green = 0, blue = 0, alpha = 1] = text.match(/[\d.]+/g)?.map(Number) ?? [];
-    return /^rgb/.test(text) ? [red, green, blue, alpha] : [0, 0, 0, 0];
+    return text.startsWith('rgb') ? [red, green, blue, alpha] : [0, 0, 0, 0];
   }
 
   function seenThrough([red, green, blue, alpha]: Colour, element: Element): Colour {
@@ -216,7 +216,7 @@ function gather(ink: { up: number; down: number }): TextRun[] {
     const id = fill.match(/#([^"')]+)/)?.[1] ?? '';
     const parts = [...(document.getElementById(id)?.querySelectorAll('*') ?? [])].flatMap((part) => {
       const { stroke, fill: own } = getComputedStyle(part);
-      return [stroke, own].filter((one) => /^rgb/.test(one)).map(colourOf);
+      return [stroke, own].filter((one) => one.startsWith('rgb')).map(colourOf);
     });
     return parts.toSorted((a, b) => a[0] + a[1] + a[2] - b[0] - b[1] - b[2])[0] ?? [0, 0, 0, 0];
   }
