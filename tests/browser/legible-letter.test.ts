@@ -1,0 +1,3 @@
+import { measurePaper } from './measure/suite.ts';
+
+measurePaper('Letter');
