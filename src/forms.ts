@@ -1,6 +1,7 @@
 /** Forms printed beside the cards: for control charts, travellers, first-piece reports. What joins cards and print for them. */
 import type { Compiled, Printed } from './compile.ts';
-import { textsOf } from './plant-texts.ts';
+import { textsOf, wished } from './plant-texts.ts';
+import type { PrintWish } from './plant-texts.ts';
 import { loadAssets } from './assets.ts';
 import type { MadeCard } from './cards/card.ts';
 import { chartSheets } from './cards/charts.ts';
@@ -30,7 +31,13 @@ type Checked = Pick<Compiled, 'checked' | 'models'>;
 type Refused = { readonly refused: string };
 
 /** Chart forms of these models: for all stations, or for one. */
-export function printChartForms(host: Host, compiled: Checked, on: string, station?: string): Printed {
+export function printChartForms(
+  host: Host,
+  compiled: Checked,
+  on: string,
+  station?: string,
+  wish: PrintWish = {},
+): Printed {
   const sheets = compiled.models.flatMap(({ cards, hands }) =>
     cards
       .filter(({ card }) => station === undefined || card.key.station === station)
@@ -39,7 +46,7 @@ export function printChartForms(host: Host, compiled: Checked, on: string, stati
         return chartSheets(card, subject, facts);
       }),
   );
-  return printed(host, compiled, on, (of, assets) => printCharts({ sheets, ...of }, assets));
+  return printed(host, compiled, on, (of, assets) => printCharts({ sheets, ...of }, assets), wish);
 }
 
 /** The traveller of an order with its name among files; or why there is none. */
@@ -96,8 +103,9 @@ function printed(
   { checked }: Pick<Compiled, 'checked'>,
   date: string,
   print: (of: FormsOf, assets: PrintAssets) => PrintOutput,
+  wish: PrintWish = {},
 ): Printed {
-  const plant = textsOf(checked.workspace.plant);
+  const plant = wished(textsOf(checked.workspace.plant), wish);
   const { assets, findings, texts: own } = loadAssets(host, plant);
   const { name, paper } = plant;
   const output = print({ plantName: name, paper, date }, assets);

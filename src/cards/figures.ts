@@ -64,14 +64,20 @@ export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   return figureOf(id, q, typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q), style);
 }
 
+/** The sentence says that it is a difference; a floor reads degrees. */
+const printed = (unit: string): string => unit.replace(/^Δ/, '');
+
 /** A quantity that is part of the fact of that id. */
 export function figureOf(id: string, q: Quantity, decimals: number, style: FigureStyle = {}): Figure {
-  const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: q.unit } as const;
+  const first = { kind: 'figure', fact: id, text: text(q, q.unit, decimals, style), unit: printed(q.unit) } as const;
   const unit = style.second ?? secondUnit(q.unit);
   if (style.single || unit === undefined) return first;
   // A mass is read in pounds and whole ounces.
   if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
-  return { ...first, second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit } };
+  return {
+    ...first,
+    second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit: printed(unit) },
+  };
 }
 
 /**

@@ -42,11 +42,17 @@ export interface Filling {
   readonly over: string;
 }
 
+/** Whether a text is filled in later. */
+export const slotted = (text: string): boolean => text.startsWith('platen-slot-');
+
 const SLOT = /platen-slot-([a-z]{2,3})-(css-)?(status|revision|date|over)/g;
 
 /** A stored page with its slots filled, each in the language of the card it stands on. */
 export const filled = (page: string, filling: (language: string) => Filling): string =>
   page.replace(SLOT, (_, language: string, css: string | undefined, name: keyof Filling) => {
     const text = filling(language)[name];
-    return name === 'over' ? text : css === undefined ? escaped(text) : cssText(text);
+    return name === 'over' ? text : css === undefined ? escaped(text) : cssText(inFoot(text));
   });
+
+/** The foot has room for what it is, not for which orders: that stands at the head of page 1. */
+const inFoot = (status: string): string => status.split(/:| · /)[0]!.trim();

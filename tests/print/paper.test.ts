@@ -95,8 +95,9 @@ it.each(['A4', 'Letter'] as const)(
         for (const part of [
           foot,
           posting.code,
-          card.station.text,
-          card.model.text,
+          // A long name is cut short in the foot: its whole length stands at the head.
+          card.station.text.slice(0, 11),
+          card.model.text.slice(0, 11),
           'DRAFT – not for the floor',
           'stop and ask the lead',
         ]) {

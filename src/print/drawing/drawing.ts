@@ -4,7 +4,7 @@
  */
 import type { Drawing, Mark } from '../../cards/card.ts';
 import { escaped, identifier } from '../markup.ts';
-import { drawLegend, usedKinds } from './legend.ts';
+import { drawLegend, legendWidth, usedKinds } from './legend.ts';
 import { hatchPattern, type Hatch } from './lines.ts';
 import { drawMark, LAYERS, type Drawn, type Pen } from './marks.ts';
 import { num, onPaper, union, type Box } from './paper.ts';
@@ -29,9 +29,9 @@ export interface DrawingWords extends Pick<Pen, 'text' | 'both'> {
 const MARGIN_MM = 1.5;
 /** Room for two entries of the legend in a row. */
 const LEGEND_MM = 86;
-/** Up to this width an upright drawing leaves room for its legend at its side, this wide. */
+/** Up to this width an upright drawing leaves room for its legend at its side, so far off. */
 const NARROW_MM = 42;
-const BESIDE_MM = 42;
+const BESIDE_MM = 6;
 
 /** Scales a drawing may be put to, millimetres of the body per millimetre of paper. */
 const SCALES = [1, 2, 2.5, 5, 10] as const;
@@ -91,16 +91,21 @@ function drawMarks({ marks, scale }: Drawing, pen: Pen): readonly (Drawn & { rea
   return [...fixed, ...placed.map((tag) => ({ kind: 'tag' as const, ...tag }))];
 }
 
-type DrawLegend = (at: { x: number; y: number }, width: number) => { svg: string; height: number };
+interface Legend {
+  readonly draw: (at: { x: number; y: number }, width: number) => { svg: string; height: number };
+  /** Room of its widest entry. */
+  readonly widestMm: number;
+}
 
 function drawLegendUnder(
   words: DrawingWords,
   used: ReturnType<typeof usedKinds>,
   patternId: (hatch: Hatch) => string,
-): DrawLegend {
+): Legend {
   const lines = used.lines.map((of) => ({ of, word: words.lineWord(of) }));
   const hatches = used.hatches.map((of) => ({ of, word: words.lineWord(`area-${of}`) }));
-  return (at, width) => drawLegend({ lines, hatches, patternId }, at, width);
+  const input = { lines, hatches, patternId };
+  return { draw: (at, width) => drawLegend(input, at, width), widestMm: legendWidth(input) };
 }
 
 interface Frame {
@@ -112,7 +117,7 @@ interface Frame {
 }
 
 /** The bar along the longer side, the scale below; the legend below as well, or beside a drawing that is narrow and upright. */
-function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): Frame {
+function framed(box: Box, legend: Legend | undefined, words: DrawingWords): Frame {
   const upright = box.bottom - box.top > box.right - box.left;
   const beside = upright && box.right - box.left <= NARROW_MM;
   const length = barLength(Math.max(box.right - box.left, box.bottom - box.top));
@@ -120,7 +125,7 @@ function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): 
   const top = box.top - MARGIN_MM;
   const drawn = (upright ? box.right : Math.max(box.right, box.left + length)) + MARGIN_MM;
   const right = legend
-    ? Math.max(drawn + (beside ? BESIDE_MM : 0), left + LEGEND_MM)
+    ? Math.max(drawn + (beside ? BESIDE_MM + legend.widestMm : 0), left + Math.max(LEGEND_MM, legend.widestMm))
     : Math.max(drawn, left + textWidth(words.scale));
   const bottom = (upright ? Math.max(box.bottom, box.top + length) : box.bottom) + MARGIN_MM;
   const barAt = upright ? { x: left + BAR_ROOM_MM, y: box.top } : { x: box.left, y: bottom + 1 };
@@ -129,7 +134,7 @@ function framed(box: Box, legend: DrawLegend | undefined, words: DrawingWords): 
   const scale = labelMarkup({ at: scaleAt, text: words.scale, anchor: 'start', bold: true });
   const under = scaleTop + TEXT_MM * 1.4;
   const keyAt = beside ? { x: drawn + 3, y: top } : { x: left + MARGIN_MM, y: under };
-  const key = legend?.(keyAt, right - MARGIN_MM - keyAt.x);
+  const key = legend?.draw(keyAt, right - MARGIN_MM - keyAt.x);
   const end = Math.max(under, key ? keyAt.y + key.height : under);
   const svg = scaleBar(barAt, length, upright) + scale + (key?.svg ?? '');
   return { svg, left, top, width: right - left, height: end + MARGIN_MM - top };

@@ -31,6 +31,12 @@ export interface LegendInput {
   readonly patternId: (hatch: Hatch) => string;
 }
 
+/** Room of the widest entry. */
+export const legendWidth = ({ lines, hatches }: LegendInput): number =>
+  Math.max(0, ...[...lines, ...hatches].map(({ word }) => entryWidth(word)));
+
+const entryWidth = (word: string): number => SAMPLE_MM + 1.5 + textWidth(word);
+
 export function drawLegend(input: LegendInput, start: Point, width: number): { svg: string; height: number } {
   const entries = [
     ...input.lines.map(({ of, word }) => ({ word, sample: (at: Point) => lineSample(of, at) })),
@@ -39,7 +45,7 @@ export function drawLegend(input: LegendInput, start: Point, width: number): { s
   let x = 0;
   let row = 0;
   const parts = entries.map(({ word, sample }) => {
-    const needed = SAMPLE_MM + 1.5 + textWidth(word);
+    const needed = entryWidth(word);
     if (x > 0 && x + needed > width) {
       x = 0;
       row++;

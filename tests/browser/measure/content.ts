@@ -55,6 +55,12 @@ export const notOnFirstPage = ({ first }: Content, [page]: readonly PaperPage[])
     .filter(({ text }) => !page?.folded.includes(folded(text)))
     .map(({ block, text }) => `not on page 1: ${block}: ${text}`);
 
+/** What belongs on page 1 is at least somewhere: a line over two pages is on neither whole. */
+export const notOnPaper = ({ first }: Content, pages: readonly PaperPage[]): string[] =>
+  first
+    .filter(({ text }) => !pages.some((page) => page.folded.includes(folded(text))))
+    .map(({ block, text }) => `on no page: ${block}: ${text}`);
+
 /** Whichever page is lifted from the pile says what it belongs to. */
 export const notOnEveryPage = (texts: readonly string[], pages: readonly PaperPage[]): string[] =>
   texts

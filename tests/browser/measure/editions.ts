@@ -2,14 +2,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { MadeCard, StationSheet } from '../../../src/cards/card.ts';
-import { loadAssets } from '../../../src/assets.ts';
 import { compileAll, printCompiled, type Compiled } from '../../../src/compile.ts';
 import { Leaf } from '../../../src/facts/leaf.ts';
-import type { Host } from '../../../src/host/host.ts';
 import { memoryHost } from '../../../src/host/memory.ts';
 import { cardName } from '../../../src/print/names.ts';
 import type { PrintSheet } from '../../../src/print/print.ts';
-import { printChartForms } from '../../../src/printing.ts';
+import { loadWords } from '../../../src/print/words.ts';
+import { printChartForms } from '../../../src/forms.ts';
+import type { PrintWish } from '../../../src/plant-texts.ts';
 import { demoFiles, root } from '../../cards/demo.ts';
 import { longer, withLongNames } from './long-names.ts';
 
@@ -29,10 +29,9 @@ export interface Printing {
 
 export interface Edition extends Printing {
   readonly title: string;
+  readonly names: Names;
   readonly cards: readonly { readonly sheet: PrintSheet; readonly made: MadeCard }[];
   readonly stations: readonly { readonly sheet: PrintSheet; readonly station: StationSheet }[];
-  /** All cards of a model or a station in one. */
-  readonly collected: readonly PrintSheet[];
   readonly charts: Printing & { readonly sheets: readonly PrintSheet[] };
   /** 'page {page} of {pages}' */
   readonly counter: string;
@@ -49,16 +48,10 @@ export function makeEditions(): (paper: Paper, language: string, names: Names) =
     const { checked, models, sheets } = isLong ? long : compiled;
     const { workspace } = checked;
     const general = workspace.plant.plant!;
-    const plant = {
-      ...workspace.plant,
-      plant: {
-        ...general,
-        paper: written(general.paper, () => paper),
-        name: written(general.name, (name) => (isLong ? longer(name) : name)),
-      },
-    };
+    const name = written(general.name, (given) => (isLong ? longer(given) : given));
+    const plant = { ...workspace.plant, plant: { ...general, name, paper: written(general.paper, () => paper) } };
     const put = { checked: { ...checked, workspace: { ...workspace, plant } }, models, sheets };
-    return edition(speaking(language), put, `${paper}, ${language}, names ${names}`);
+    return { names, ...edition(put, { paper, languages: [language] }, `${paper}, ${language}, names ${names}`) };
   };
 }
 
@@ -75,13 +68,10 @@ function lengthened({ checked, models, sheets }: Compiled): Compiled {
   return { checked, models: longModels, sheets: withLongNames(sheets) };
 }
 
-/** Words, of the language the program asks for, that are those of another. */
-const speaking = (language: string): Host =>
-  memoryHost({ 'templates/words/en.yaml': readFileSync(join(root, `templates/words/${language}.yaml`)) });
-
-function edition(host: Host, compiled: Compiled, title: string): Edition {
-  const { shell, files, sheets, findings } = printCompiled(host, compiled, DAY);
-  const charts = printChartForms(host, compiled, DAY);
+function edition(compiled: Compiled, wish: Required<PrintWish>, title: string): Omit<Edition, 'names'> {
+  const host = memoryHost(demoFiles());
+  const { shell, files, sheets, findings } = printCompiled(host, compiled, DAY, wish);
+  const charts = printChartForms(host, compiled, DAY, undefined, wish);
   const told = [...findings, ...charts.findings].filter(({ id }) => id.startsWith('word'));
   if (told.length > 0) throw new Error(`the words are at fault: ${told[0]!.what}`);
   const of = (name: string): PrintSheet => sheets.find((sheet) => sheet.name === name)!;
@@ -97,8 +87,12 @@ function edition(host: Host, compiled: Compiled, title: string): Edition {
       return cards.map((made) => ({ made, sheet: of(`models/${id}/${cardName(made.card.key, posted)}.pdf`) }));
     }),
     stations: compiled.sheets.map((station) => ({ station, sheet: of(`stations/${station.station.id}/sheet.pdf`) })),
-    collected: sheets.filter(({ name }) => /^(\w+)\/([\w-]+)\/\2\.pdf$/.test(name)),
     charts,
-    counter: loadAssets(host).assets.words.sentences.get('sheet.page')!.text,
+    counter: wordsOf(wish.languages).sentences.get('sheet.page')!.text,
   };
 }
+
+const wordsOf = ([language]: readonly string[]) => {
+  const file = `templates/words/${language}.yaml`;
+  return loadWords(file, readFileSync(join(root, file))).words;
+};

@@ -5,9 +5,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { MadeCard } from '../../../src/cards/card.ts';
 import type { PrintSheet } from '../../../src/print/print.ts';
-import { notAsMany, notOnEveryPage, notOnFirstPage } from './content.ts';
+import { notAsMany, notOnEveryPage, notOnFirstPage, notOnPaper } from './content.ts';
 import { openDesk, type Desk } from './desk.ts';
-import { languages, makeEditions, NAMES, type Edition, type Paper } from './editions.ts';
+import { languages, makeEditions, NAMES, type Edition, type Names, type Paper } from './editions.ts';
 import { faultsOf, look, MEASURES, type Faults, type Measure, type Shown } from './measured.ts';
 import { readPaper, type PaperPage } from './paper.ts';
 import { unreadable } from './qr.ts';
@@ -65,7 +65,7 @@ export function measurePaper(paper: Paper): void {
     if (!made) return;
     const qr = await unreadable(made.code, pdf);
     tally.addQr(qr.length === 0);
-    note(edition, sheet, { QR: qr, 'first page': missing(shown, pages, made) });
+    note(edition, sheet, { QR: qr, 'first page': missing(shown, pages, made, edition.names) });
   }
 
   function note({ title }: Edition, { name }: PrintSheet, faults: Faults): void {
@@ -101,10 +101,11 @@ function batches(jobs: readonly Job[]): Job[][] {
 }
 
 /** What the data of a card hold, against what its page 1 and every page show. */
-function missing({ content }: Shown, pages: readonly PaperPage[], { card, code }: MadeCard): string[] {
+function missing({ content }: Shown, pages: readonly PaperPage[], { card, code }: MadeCard, names: Names): string[] {
   const panels = new Set(card.cautions.map(({ signal }) => signal).filter((signal) => signal !== 'notice'));
   return [
-    ...notOnFirstPage(content, pages),
+    // With names as no floor has them a card grows by a page: nothing of it is lost, and nothing gets smaller.
+    ...(names === 'as they are' ? notOnFirstPage(content, pages) : notOnPaper(content, pages)),
     ...notAsMany(content, {
       step: card.steps.length,
       'key-value': card.keyNumbers.length,
@@ -112,6 +113,7 @@ function missing({ content }: Shown, pages: readonly PaperPage[], { card, code }
       'check-limits': card.checks.filter(({ limits }) => limits !== undefined).length,
       signal: panels.size,
     }),
-    ...notOnEveryPage([card.model.text, card.station.text, code], pages),
+    // A long name is cut short in the foot of the pages: its whole length stands at the head of the first.
+    ...notOnEveryPage([card.model.text.slice(0, 11), card.station.text.slice(0, 11), code], pages),
   ];
 }
