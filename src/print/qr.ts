@@ -1,8 +1,8 @@
 import { encode } from 'uqr';
 import { markup, type Markup } from './markup.ts';
 
-/** Side of the printed square with its quiet zone, in millimetres: modules of some 0.8 mm, read from a photo of the print. */
-const SIDE_MM = 23;
+/** Side of the printed square with its quiet zone, in millimetres: modules of some 0.6 mm, read from a photo of the print. */
+const SIDE_MM = 18;
 
 /** A QR code as one path, its quiet zone of four modules included. */
 export function qrMarkup(text: string): Markup {
