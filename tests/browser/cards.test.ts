@@ -2,6 +2,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Card, KeyNumber } from '../../src/cards/card.ts';
 import { compileAll, printCompiled } from '../../src/compile.ts';
 import { memoryHost } from '../../src/host/memory.ts';
+import { joinPdf } from '../../src/host/join-pdf.ts';
+import type { Pile } from '../../src/host/join-pdf.ts';
 import type { Printer } from '../../src/host/printer.ts';
 import { workspaceHost } from '../../src/host/workspace.ts';
 import { demoFiles, root } from '../cards/demo.ts';
@@ -31,10 +33,18 @@ beforeAll(async () => {
   printer = opened;
   const result = await printer.print(printed.shell, onPaper);
   if ('failed' in result) throw new Error(result.failed);
-  paper = result;
+  const piles = printed.piles.filter(({ of }) => of.every((name) => result.has(name)));
+  const joined = piles.map(async (pile) => [pile.name, await join(pile, result)] as const);
+  paper = new Map([...result, ...(await Promise.all(joined))]);
 }, 300_000);
 
 afterAll(() => printer.close());
+
+const join = (pile: Pile, pdfs: ReadonlyMap<string, Uint8Array>) =>
+  joinPdf(
+    pile,
+    pile.of.map((name) => pdfs.get(name)!),
+  );
 
 const folded = (text: string) => text.replace(/\s+/g, '');
 const fileOf = ({ key }: Card) => `models/${key.model}/${key.station}${key.hand === 'left' ? '-left' : ''}.pdf`;
@@ -51,7 +61,7 @@ describe('the cards on paper, read back', () => {
     for (const { card } of cards) expect(names).toContain(fileOf(card));
     for (const { id } of models) expect(names).toContain(`models/${id}/${id}.pdf`);
     for (const { station } of stations) {
-      expect(names).toContain(`stations/${station.id}/${station.id}.pdf`);
+      expect(printed.piles.map(({ name }) => name)).toContain(`stations/${station.id}/${station.id}.pdf`);
       expect(names).toContain(`stations/${station.id}/sheet.pdf`);
     }
   });
@@ -79,6 +89,15 @@ describe('the cards on paper, read back', () => {
       const at = made.map(({ code }) => all.indexOf(folded(code)));
       expect(at.every((index) => index >= 0)).toBe(true);
       expect(at).toEqual(at.toSorted((a, b) => a - b));
+    }
+  });
+
+  test('in it each card keeps its own page numbers, and the same cards give the same bytes', async () => {
+    for (const { id, cards: made } of models) {
+      const pile = printed.piles.find(({ name }) => name === `models/${id}/${id}.pdf`)!;
+      const { pages } = await readPdf(paper.get(pile.name)!);
+      expect(pages.filter((page) => /page 1 of \d/.test(page))).toHaveLength(made.length);
+      expect(Buffer.compare(Buffer.from(await join(pile, paper)), Buffer.from(paper.get(pile.name)!))).toBe(0);
     }
   });
 

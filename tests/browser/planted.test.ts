@@ -95,9 +95,9 @@ const PLANTED: readonly Plant[] = [
   ['lines of one text in each other', styled('.steps{line-height:.6}'), 'apart', /mm in each other/],
   [
     'feet of a page in each other',
-    swapped('@bottom-left{content:"', `@bottom-left{white-space:nowrap;content:"${'Neck pickup '.repeat(6)}`),
+    swapped('@bottom-left{content:"', `@bottom-left{white-space:nowrap;content:"${'Neck pickup '.repeat(9)}`),
     'apart',
-    /page 1: .*"2026-11-25 · page 1 of 3" and/,
+    /page 1: .*" and "Neck pickup/,
   ],
   [
     'blocks turned round to the eye',

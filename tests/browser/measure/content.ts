@@ -94,7 +94,10 @@ export function headless({ tables }: Content, pages: readonly PaperPage[]): stri
 export function miscounted(counter: string, pages: readonly PaperPage[]): string[] {
   return pages.flatMap(({ folded: text }, i) => {
     const says = folded(counter.replace('{page}', String(i + 1)).replace('{pages}', String(pages.length)));
-    return new RegExp(`${escape(says)}(?!\\d)`).test(text) ? [] : [`page ${i + 1} of ${pages.length} does not say so`];
+    // What is read next may be the code, and that may begin with a digit.
+    return new RegExp(`${escape(says)}(?=[2-9A-Z]{4}-[2-9A-Z]{4}|\\D|$)`).test(text)
+      ? []
+      : [`page ${i + 1} of ${pages.length} does not say so`];
   });
 }
 

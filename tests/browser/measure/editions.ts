@@ -9,6 +9,7 @@ import { cardName } from '../../../src/print/names.ts';
 import type { PrintSheet } from '../../../src/print/print.ts';
 import { loadWords } from '../../../src/print/words.ts';
 import { printChartForms } from '../../../src/forms.ts';
+import { textsOf } from '../../../src/plant-texts.ts';
 import type { PrintWish } from '../../../src/plant-texts.ts';
 import { demoFiles, root } from '../../cards/demo.ts';
 import { longer, withLongNames } from './long-names.ts';
@@ -30,6 +31,8 @@ export interface Printing {
 export interface Edition extends Printing {
   readonly title: string;
   readonly names: Names;
+  /** A name in the language of the edition. */
+  readonly called: (name: string) => string;
   readonly cards: readonly { readonly sheet: PrintSheet; readonly made: MadeCard }[];
   readonly stations: readonly { readonly sheet: PrintSheet; readonly station: StationSheet }[];
   readonly charts: Printing & { readonly sheets: readonly PrintSheet[] };
@@ -75,8 +78,10 @@ function edition(compiled: Compiled, wish: Required<PrintWish>, title: string): 
   const told = [...findings, ...charts.findings].filter(({ id }) => id.startsWith('word'));
   if (told.length > 0) throw new Error(`the words are at fault: ${told[0]!.what}`);
   const of = (name: string): PrintSheet => sheets.find((sheet) => sheet.name === name)!;
+  const names = textsOf(compiled.checked.workspace.plant).names.get(wish.languages[0]!);
   return {
     title,
+    called: (name) => names?.get(name) ?? name,
     shell,
     files,
     cards: compiled.models.flatMap(({ id, cards }) => {

@@ -7,7 +7,7 @@ import type { MadeCard } from '../../../src/cards/card.ts';
 import type { PrintSheet } from '../../../src/print/print.ts';
 import { notAsMany, notOnEveryPage, notOnFirstPage, notOnPaper } from './content.ts';
 import { openDesk, type Desk } from './desk.ts';
-import { languages, makeEditions, NAMES, type Edition, type Names, type Paper } from './editions.ts';
+import { languages, makeEditions, NAMES, type Edition, type Paper } from './editions.ts';
 import { faultsOf, look, MEASURES, type Faults, type Measure, type Shown } from './measured.ts';
 import { readPaper, type PaperPage } from './paper.ts';
 import { unreadable } from './qr.ts';
@@ -15,7 +15,7 @@ import { makeTally } from './tally.ts';
 
 export const ALL = process.env['CARDS_ALL'] !== undefined;
 /** One sheet of so many, where not all are taken: no divisor of what a model has. */
-const EVERY = ALL ? 1 : 23 * languages.length;
+const EVERY = ALL ? 1 : 47 * languages.length;
 /** Sheets printed at a time, while others are laid out. */
 const BATCH = 12;
 
@@ -65,7 +65,7 @@ export function measurePaper(paper: Paper): void {
     if (!made) return;
     const qr = await unreadable(made.code, pdf);
     tally.addQr(qr.length === 0);
-    note(edition, sheet, { QR: qr, 'first page': missing(shown, pages, made, edition.names) });
+    note(edition, sheet, { QR: qr, 'first page': missing(shown, pages, made, edition) });
   }
 
   function note({ title }: Edition, { name }: PrintSheet, faults: Faults): void {
@@ -101,7 +101,12 @@ function batches(jobs: readonly Job[]): Job[][] {
 }
 
 /** What the data of a card hold, against what its page 1 and every page show. */
-function missing({ content }: Shown, pages: readonly PaperPage[], { card, code }: MadeCard, names: Names): string[] {
+function missing(
+  { content }: Shown,
+  pages: readonly PaperPage[],
+  { card, code }: MadeCard,
+  { names, called }: Edition,
+): string[] {
   const panels = new Set(card.cautions.map(({ signal }) => signal).filter((signal) => signal !== 'notice'));
   return [
     // With names as no floor has them a card grows by a page: nothing of it is lost, and nothing gets smaller.
@@ -114,6 +119,6 @@ function missing({ content }: Shown, pages: readonly PaperPage[], { card, code }
       signal: panels.size,
     }),
     // A long name is cut short in the foot of the pages: its whole length stands at the head of the first.
-    ...notOnEveryPage([card.model.text.slice(0, 11), card.station.text.slice(0, 11), code], pages),
+    ...notOnEveryPage([card.model.text.slice(0, 11), called(card.station.text).slice(0, 11), code], pages),
   ];
 }
