@@ -25,8 +25,10 @@ import {
 import { identifier, markup } from './markup.ts';
 import { cardName, inRouteOrder, relative, sameKey } from './names.ts';
 import { sheetView } from './sheet-view.ts';
-import { drawingWords, speech, type Speech } from './speech.ts';
-import { templateSet, type Render } from './templates.ts';
+import { drawingWords } from './speech.ts';
+import { strayTemplates } from './templates.ts';
+import { tongue } from './tongue.ts';
+import type { Tongue } from './tongue.ts';
 
 export interface PrintSheet {
   /** Path of the PDF in the published tree. */
@@ -57,12 +59,6 @@ export interface PrintOutput {
   readonly findings: readonly Finding[];
 }
 
-/** A language: how it speaks, and the templates filled with its words. */
-interface Tongue {
-  readonly talk: Speech;
-  readonly render: Render;
-}
-
 interface Printing extends Tongue {
   readonly input: PrintInput;
   readonly assets: PrintAssets;
@@ -86,13 +82,21 @@ export function printAll(input: PrintInput, assets: PrintAssets): PrintOutput {
     if (!findings.has(key)) findings.set(key, finding);
   };
   const tongues = new Map(
-    [assets.words, ...assets.others].map((words): [string, Tongue] => [
-      words.language,
-      { talk: speech(words, tell), render: templateSet(assets.templates, words, tell) },
-    ]),
+    [assets.words, ...assets.others].map((words) => [words.language, tongue(assets, words, tell)]),
   );
-  const { talk, render } = tongues.get(assets.words.language)!;
-  const printing: Printing = { input, assets, talk, render, tongues, files: new Map(), sheets: [], piles: [] };
+  const { talk, render, renderAt } = tongues.get(assets.words.language)!;
+  strayTemplates(assets.templates, input.route).forEach(tell);
+  const printing: Printing = {
+    input,
+    assets,
+    talk,
+    render,
+    renderAt,
+    tongues,
+    files: new Map(),
+    sheets: [],
+    piles: [],
+  };
   const made = input.models.flatMap((model) => (hasErrors(model) ? [] : makeCards(model, printing)));
   for (const model of input.models) {
     if (hasErrors(model)) noValidCard(model, printing);
@@ -127,17 +131,18 @@ function makeCards(model: PrintedModel, printing: Printing): Made[] {
   const { input } = printing;
   return inRouteOrder(model.cards, input.route).map((posted) => {
     const { plantName, paper, pictures } = input;
-    const body = inEach(posted.card.key.station, printing, ({ talk, render }) =>
-      render('card', cardView({ ...posted, plantName, paper, pictures }, talk)),
+    const { station } = posted.card.key;
+    const body = inEach(station, printing, ({ talk, renderAt }) =>
+      renderAt(station)('card', cardView({ ...posted, plantName, paper, pictures }, talk)),
     );
     return { ...posted, model, name: cardName(posted.card.key, model.cards), body };
   });
 }
 
 /** The languages of a station; the main one where there are words for none of them. */
-function tonguesAt(station: string, { input, tongues, talk, render }: Printing): readonly Tongue[] {
+function tonguesAt(station: string, { input, tongues, ...main }: Printing): readonly Tongue[] {
   const at = input.languagesAt(station).flatMap((language) => tongues.get(language) ?? []);
-  return at.length > 0 ? at : [{ talk, render }];
+  return at.length > 0 ? at : [main];
 }
 
 /** One after the other in each language of the station, under one code: a card in two languages is two cards in one. */
@@ -181,8 +186,11 @@ function stationPages(station: string, made: readonly Made[], printing: Printing
   }
   const codeOf = (key: CardKey) => made.find(({ card }) => sameKey(card.key, key))?.posting.code;
   for (const posted of input.sheets.filter((each) => each.sheet.station.id === station)) {
-    const body = inEach(station, printing, ({ talk, render }) =>
-      render('station-sheet', sheetView({ ...posted, plantName: input.plantName, paper: input.paper, codeOf }, talk)),
+    const body = inEach(station, printing, ({ talk, renderAt }) =>
+      renderAt(station)(
+        'station-sheet',
+        sheetView({ ...posted, plantName: input.plantName, paper: input.paper, codeOf }, talk),
+      ),
     );
     page(`${folder}/sheet.html`, title, body, printing);
     sheet(`${folder}/sheet.pdf`, title, body, printing);

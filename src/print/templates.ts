@@ -4,6 +4,7 @@
  */
 import Handlebars from 'handlebars';
 import type { Finding, Place } from '../findings/finding.ts';
+import { offer } from '../findings/nearest.ts';
 import { watched } from './asks.ts';
 import type { Tell } from './say.ts';
 import { addHelpers, HELPERS, templateFile } from './template-helpers.ts';
@@ -12,11 +13,26 @@ import type { Words } from './words.ts';
 /** Gives the HTML of a template, named as its file without `.hbs`; '' when it is broken, which is told once. */
 export type Render = (name: string, view: object) => string;
 
-/** `templates`: text by path below the templates folder, as `blocks/steps.hbs`; a block is called `{{> steps}}`. */
-export function templateSet(templates: ReadonlyMap<string, string>, words: Words, tell: Tell): Render {
+/**
+ * `templates`: text by path below the templates folder, as `blocks/steps.hbs`; a block is called `{{> steps}}`. What lies in
+ * `stations/press/` takes the place of the template or block of that name, at this station alone.
+ */
+export function templateSet(
+  templates: ReadonlyMap<string, string>,
+  words: Words,
+  tell: Tell,
+  station?: string,
+): Render {
   const engine = Handlebars.create();
-  const texts = new Map([...templates].filter(([path]) => path.endsWith('.hbs')));
+  const texts = new Map([...templates].filter(([path]) => path.endsWith('.hbs') && !path.startsWith('stations/')));
   const names = new Set([...texts.keys()].map(nameOf));
+  for (const [path, source] of ownOf(station, templates)) {
+    const name = nameOf(path.replace(/^stations\/[^/]+\//, ''));
+    if (!names.has(name))
+      tell(broken(whole(path, source), `There is no template or block "${name}". ${offer(name, names)}`));
+    for (const general of [...texts.keys()].filter((other) => nameOf(other) === name)) texts.delete(general);
+    texts.set(path, source);
+  }
   addHelpers(engine, words, tell);
   for (const [path, source] of texts) {
     const program = parsed(path, source, tell);
@@ -86,7 +102,32 @@ function broken(place: Place, what: string): Finding {
   };
 }
 
-/** `blocks/steps.hbs` is called by its bare name. */
+/** `blocks/steps.hbs` is called by its bare name; so is what stands in its place at a station. */
 function nameOf(path: string): string {
-  return path.replace(/^blocks\//, '').replace(/\.hbs$/, '');
+  return path.replace(/^(?:stations\/[^/]+\/)?(?:blocks\/)?/, '').replace(/\.hbs$/, '');
 }
+
+/** Templates of a station's own. */
+export const ownOf = (
+  station: string | undefined,
+  templates: ReadonlyMap<string, string>,
+): readonly [string, string][] =>
+  station === undefined ? [] : [...templates].filter(([path]) => path.startsWith(`stations/${station}/`));
+
+/** Folders of stations that there are not: what lies in them would be passed over. */
+export function strayTemplates(
+  templates: ReadonlyMap<string, string>,
+  stations: readonly string[],
+): readonly Finding[] {
+  return [...templates].flatMap(([path, source]) => {
+    const station = /^stations\/([^/]+)\//.exec(path)?.[1];
+    if (station === undefined || stations.includes(station)) return [];
+    return [broken(whole(path, source), `There is no station "${station}". ${offer(station, stations)}`)];
+  });
+}
+
+const whole = (path: string, source: string): Place => ({
+  file: templateFile(path),
+  start: 0,
+  end: source.indexOf('\n'),
+});

@@ -107,3 +107,29 @@ describe('the templates that come with the program', () => {
     ).toBe(true);
   });
 });
+
+describe('a block of one station', () => {
+  const own = (path: string, text: string) =>
+    printAll(input(), assets({ templates: new Map([...ownTemplates(), [path, text]]) }));
+  const page = ({ files }: ReturnType<typeof own>) => String(files.get('models/tarn/sizing.html'));
+
+  it('takes the place of the general one there alone', () => {
+    const changed = own('stations/sizing/sign-off.hbs', '<p class="foreman">{{code}}</p>');
+    expect(changed.findings).toEqual([]);
+    expect(page(changed)).toContain('class="foreman"');
+    expect(page(changed)).not.toContain('class="sign-off"');
+    const elsewhere = own('stations/planing/sign-off.hbs', '<p class="foreman">{{code}}</p>');
+    expect(page(elsewhere)).not.toContain('class="foreman"');
+  });
+
+  it.each([
+    ['stations/sizing/steps.hbs', '\n{{#each stepz}}{{/each}}', 'template-asks-in-vain', 'stepz'],
+    ['stations/sizing/stepz.hbs', 'x', 'template-broken', 'There is no template or block "stepz"'],
+    ['stations/sizzing/steps.hbs', 'x', 'template-broken', 'There is no station "sizzing"'],
+    ['stations/sizing/steps.hbs', 'one\n{{#if}', 'template-broken', 'cannot be read'],
+  ])('%s that holds %j is a finding at its line', (path, text, id, what) => {
+    const finding = own(path, text).findings.find((one) => one.id === id)!;
+    expect(finding.place.file).toBe(`templates/${path}`);
+    expect(finding.what).toContain(what);
+  });
+});

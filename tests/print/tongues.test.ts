@@ -133,7 +133,10 @@ describe('what is wrong with a language', () => {
 });
 
 test('a thing is called by its name in the language, where it has one', () => {
-  const { sizing, page } = printed((text) => `${languages('xx')(text)}\nnames: { xx: [{ name: Wide belt, called: Ancha }] }\n`, marked);
+  const { sizing, page } = printed(
+    (text) => `${languages('xx')(text)}\nnames: { xx: [{ name: Wide belt, called: Ancha }] }\n`,
+    marked,
+  );
   expect(sizing.includes('Ancha')).toBe(true);
   expect(page('models/tarn/press.html').includes('Ancha')).toBe(false);
 });
