@@ -92,12 +92,14 @@ describe('the demo catalogue', () => {
             expect(Math.abs(kg - q.value)).toBeLessThanOrEqual((0.45359237 / 16) * 0.500001);
             continue;
           }
-          const read = parseQuantity(`${shown.text} ${shown.unit}`, { kind: q.kind, defaultUnit: shown.unit });
+          // A difference of temperatures is printed in degrees, as people say it.
+          const unit = q.kind === 'temperature-difference' ? `Δ${shown.unit}` : shown.unit;
+          const read = parseQuantity(`${shown.text} ${unit}`, { kind: q.kind, defaultUnit: unit });
           if (!read.ok) throw new Error(`${shown.text} ${shown.unit}`);
           const off = Math.abs(read.quantity.value - q.value);
-          const zero = parseQuantity(`${shown.text.replace(/[1-9]/g, '0').replace(/\d$/, '1')} ${shown.unit}`, {
+          const zero = parseQuantity(`${shown.text.replace(/[1-9]/g, '0').replace(/\d$/, '1')} ${unit}`, {
             kind: q.kind,
-            defaultUnit: shown.unit,
+            defaultUnit: unit,
           });
           const lastDigit = zero.ok && !shown.text.includes('/') ? Math.abs(zero.quantity.value) : 10_000;
           const where = `${card.key.station}: ${figure.fact} = ${q.value} printed ${shown.text} ${shown.unit}`;
