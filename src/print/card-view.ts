@@ -77,7 +77,9 @@ const SIGNALS = ['danger', 'warning', 'caution'] as const;
 /** All cautions of one signal word in one panel; none where there are none. */
 function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
   const lines = card.cautions.filter((caution) => caution.signal === signal).map(({ line }) => talk.html(line));
-  return lines.length > 0 ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines }] : [];
+  return lines.length > 0
+    ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines, unreviewed: talk.unreviewed }]
+    : [];
 }
 
 /** A table of one long row is read down, a name beside each number, two of them side by side. */
