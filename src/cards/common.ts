@@ -76,6 +76,8 @@ type Hazard =
   | 'press'
   | 'vacuum'
   | 'glue'
+  | 'tacks'
+  | 'rollers'
   | 'lifting'
   | 'metal'
   | 'lockout'
@@ -91,6 +93,8 @@ const signals: Readonly<Record<Hazard, Caution['signal']>> = {
   press: 'warning',
   vacuum: 'warning',
   glue: 'caution',
+  tacks: 'caution',
+  rollers: 'warning',
   lifting: 'caution',
   metal: 'warning',
   lockout: 'warning',

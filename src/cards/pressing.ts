@@ -1,8 +1,8 @@
 /** What the card of the press shows of a load: one stack, and stacks side by side where this model is pressed so. */
 import { laminationAdhesive, machineAt } from '../facts/press-row.ts';
 import { row } from '../facts/row.ts';
-import type { Arg, KeyNumber, Limits, Line, Table } from './card.ts';
-import { key } from './common.ts';
+import type { Arg, Check, KeyNumber, Limits, Line, Table } from './card.ts';
+import { key, one } from './common.ts';
 import { limits } from './figures.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
@@ -30,11 +30,23 @@ export function gaugeKeys(desk: Desk): readonly KeyNumber[] {
   const bodies = loadings(desk).map((loading) => desk.figure(`press.${loading}.bodies`));
   return [
     ...keys,
-    bodies.length > 1
-      ? key(say('press.key.bodies-row'), { kind: 'series', items: bodies })
-      : key(say('press.key.bodies'), bodies[0]!),
+    // How many stand side by side, and how high, is a step of its own.
+    key(say(bodies.length > 1 ? 'press.key.bodies-row' : 'press.key.bodies'), bodies[0]!),
   ];
 }
+
+/** What the gauge shows is written down for every load. */
+export const gaugeChecks = (desk: Desk): readonly Check[] =>
+  loadings(desk).map((loading) => ({
+    what:
+      loading === 'stack'
+        ? say('press.check.gauge')
+        : say('press.check.gauge-row', { stacks: desk.figure('press.side-by-side') }),
+    limits: gauge(desk, loading),
+    gauge: desk.gauge('pressure').name,
+    often: say('press.check-every-load'),
+    boxes: [one],
+  }));
 
 /** Cells of the station sheet: gauge of one stack, gauge side by side, bodies. */
 export function sheetCells(desk: Desk): readonly Arg[] {
@@ -72,10 +84,10 @@ export function loadingSteps(desk: Desk): readonly Line[] {
     }),
     ...(both ? [say('press.step.beside', { stacks, layers: desk.figure('press.row.layers') })] : []),
     assembly(desk),
+    say('press.step.verify', { most: desk.figure('press.gauge-most') }),
     both
       ? say('press.step.gauge-row', { gauge: one, row: first(gauge(desk, 'row')), stacks })
       : say('press.step.gauge', { gauge: one }),
-    say('press.step.verify', { most: desk.figure('press.gauge-most', { single: true }) }),
   ];
 }
 

@@ -21,13 +21,13 @@ export function keyNumberView({ label, value }: KeyNumber, talk: Speech) {
     numbers: numbers.map(({ text, unit }, i): Part => {
       // A unit that all share is said once, at the end.
       const said = unit !== '' && (last(i, numbers) || numbers[i + 1]?.unit !== unit);
-      const comma = last(i, numbers) ? '' : talk.separator;
+      const comma = last(i, numbers) ? '' : talk.separator(items);
       return said ? { text, unit: unit + comma } : { text: text + comma, unit: null };
     }),
     seconds: seconds.map(({ text, unit }, i) =>
       last(i, seconds)
         ? withUnit(text, unit)
-        : `${seconds[i + 1]?.unit === unit ? text : withUnit(text, unit)}${talk.separator}`,
+        : `${seconds[i + 1]?.unit === unit ? text : withUnit(text, unit)}${talk.separator(items)}`,
     ),
   };
 }

@@ -22,7 +22,7 @@ export function resolve(arg: Arg, words: Words, tell: Tell): Segment[] {
   if (arg.kind === 'limits') return limitsSegments(arg, words, tell);
   if (arg.kind === 'line') return sentence(arg.say, arg.with, words, tell);
   if (arg.kind === 'series') {
-    const between = { text: `${separator(words)} ` };
+    const between = { text: `${separator(words, arg.items)} ` };
     return arg.items.flatMap((item, i) => [...(i > 0 ? [between] : []), ...resolve(item, words, tell)]);
   }
   return [{ text: arg.kind === 'name' ? called(arg.text, words) : arg.text }];
@@ -31,8 +31,12 @@ export function resolve(arg: Arg, words: Words, tell: Tell): Segment[] {
 /** A name in this language; as written where it has no other. */
 export const called = (name: string, { names }: Words): string => names.get(name) ?? name;
 
-/** Between the items of a series: no comma where a comma stands inside numbers. */
-export const separator = ({ decimal }: Words): string => (decimal === ',' ? ';' : ',');
+/** Between the items of a series: no comma where one stands inside them, in numbers or in phrases. */
+export const separator = ({ decimal }: Words, items: readonly Arg[]): string =>
+  decimal === ',' || items.some(holdsSeries) ? ';' : ',';
+
+const holdsSeries = (item: Arg): boolean =>
+  item.kind === 'line' && Object.values(item.with).some((arg) => arg.kind === 'series');
 
 export function plainText(segments: readonly Segment[]): string {
   return segments.map((segment) => segment.text).join('');

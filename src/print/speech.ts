@@ -27,7 +27,7 @@ export interface Speech {
   /** A number with this language's decimal mark. */
   readonly decimal: (text: string) => string;
   /** Between the items of a series. */
-  readonly separator: string;
+  readonly separator: (items: readonly Arg[]) => string;
   readonly language: string;
   /** Its texts of safety were translated, and nobody went over them. */
   readonly unreviewed: boolean;
@@ -54,7 +54,7 @@ export function speech(words: Words, tell: Tell): Speech {
     number: (value) => numberView(value, words, tell),
     name: (name) => called(name, words),
     decimal: (text) => inLanguage(text, words.decimal),
-    separator: separator(words),
+    separator: (items) => separator(words, items),
     language: words.language,
     unreviewed: !words.reviewed,
   };

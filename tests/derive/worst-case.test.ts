@@ -19,7 +19,7 @@ const { checked } = compileDemo();
 const subjects = new Map(checked.models.map(({ id, hands }) => [id, hands[0]!.subject]));
 
 /** Bodies of each model; a thousand in all where BODIES_ALL is set (npm run test:bodies). */
-const BODIES = process.env['BODIES_ALL'] ? 125 : 40;
+const BODIES = process.env['BODIES_ALL'] ? 125 : 25;
 /** Sizes are held to the nanometre, places to a thousandth: what rounding and the search for the least may differ by. */
 const SEARCH_NM = 3000;
 

@@ -61,7 +61,7 @@ const station: Station = {
           : []),
       ],
       whenOut: [say('lamination.out.late'), say('lamination.out.slid')],
-      cautions: cautions(desk, 'glue', 'metal', 'lifting'),
+      cautions: cautions(desk, 'rollers', ...(tacked ? (['tacks'] as const) : []), 'glue', 'metal', 'lifting'),
       drawings: [
         plan(desk, {
           caption: say(`caption.${!tacked ? 'no-tacks' : kindsInWaste(desk).length > 0 ? 'tacks' : 'tack-pins'}`),

@@ -7,7 +7,7 @@ import { pointsPlan } from '../drawing/plan.ts';
 import type { Desk, Station } from '../station.ts';
 import { say } from '../station.ts';
 import { laminating } from '../laminating.ts';
-import { flatness, gaugeKeys, loadingSteps, loadTable, sheetCells, sourceTable } from '../pressing.ts';
+import { flatness, gaugeChecks, gaugeKeys, loadingSteps, loadTable, sheetCells, sourceTable } from '../pressing.ts';
 
 const station: Station = {
   id: 'press',
@@ -18,7 +18,6 @@ const station: Station = {
       keyNumbers: [
         ...gaugeKeys(desk),
         key(say('press.key.time'), desk.figure(glue.press)),
-        key(say('press.key.blank'), desk.limits('thickness.blank', 'thickness')),
       ],
       steps: [
         tacksIn(desk) ? say('press.step.count', { count: desk.figure('tacks.count') }) : say('press.step.one-model'),
@@ -33,6 +32,7 @@ const station: Station = {
         { role: say('tool.time'), name: desk.gauge('time').name },
       ],
       checks: [
+        ...gaugeChecks(desk),
         thicknessCheck(desk, say('press.check.blank'), 'thickness.blank', 'thickness'),
         byEye(desk, say('press.check.flat', { flat: desk.figure(flatness(desk)) }), desk.gauge('flatness').name),
         byEye(desk, say('press.check.line')),
@@ -45,8 +45,8 @@ const station: Station = {
             ]
           : []),
       ],
-      whenOut: ['thick', 'thin', 'bowed', 'open-joint', 'pressure'].map((out) => say(`press.out.${out}`)),
-      cautions: cautions(desk, 'press', 'lifting', 'glue', 'lockout'),
+      whenOut: ['above', 'pressure', 'thick', 'thin', 'bowed', 'open-joint'].map((out) => say(`press.out.${out}`)),
+      cautions: cautions(desk, 'press', 'lifting', ...(tacksOut(desk) ? (['tacks'] as const) : []), 'glue', 'lockout'),
       drawings: [loadDrawing(desk), centred(desk), stack(desk)],
       tables: [
         loadTable(desk),

@@ -14,9 +14,8 @@ const station: Station = {
     const line = desk.figure('saw.trim.distance', { fraction: true });
     return {
       keyNumbers: [
+        ...(drawn ? [key(say('trim-sawing.key.tacks'), desk.figure('tacks.out'))] : []),
         key(say('trim-sawing.key.line'), line),
-        key(say('trim-sawing.key.length'), desk.figure('outline.length', { decimals: 0 })),
-        key(say('trim-sawing.key.width'), desk.figure('outline.width', { decimals: 0 })),
       ],
       steps: [
         ...(drawn ? [say('trim-sawing.step.metal', { count: desk.figure('tacks.out') })] : []),
