@@ -4,8 +4,8 @@ import { row } from '../facts/row.ts';
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import type { Card, Check, FormCheck, Limits, Name } from './card.ts';
 
-/** How often checks of a piece are made; all others are made of a board or of the room. */
-const OF_A_PIECE: ReadonlySet<string> = new Set(['common.every-piece', 'common.first-and-every']);
+/** How often checks of a piece, or of the load it is in, are made; all others are made of a board or of the room. */
+const OF_A_PIECE: ReadonlySet<string> = new Set(['common.every-piece', 'common.first-and-every', 'common.every-load']);
 
 /** What is counted is written down, by whatever it is counted. */
 const COUNTED = 'common.by-count';

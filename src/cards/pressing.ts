@@ -44,7 +44,7 @@ export const gaugeChecks = (desk: Desk): readonly Check[] =>
         : say('press.check.gauge-row', { stacks: desk.figure('press.side-by-side') }),
     limits: gauge(desk, loading),
     gauge: desk.gauge('pressure').name,
-    often: say('press.check-every-load'),
+    often: say('common.every-load'),
     boxes: [one],
   }));
 
