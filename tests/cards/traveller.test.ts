@@ -18,7 +18,7 @@ function made(id: string, more: Partial<Order> = {}): Traveller {
   return traveller;
 }
 
-const onPiece = ({ often }: Check) => ['common.every-piece', 'common.first-and-every'].includes(often.say);
+const onPiece = ({ often }: Check) => ['common.every-piece', 'common.first-and-every', 'common.every-load'].includes(often.say);
 
 describe.each(compiled.models.flatMap(({ id, hands }) => hands.map(({ subject }) => [id, subject.hand] as const)))(
   'the traveller of %s, %s hand',
@@ -55,6 +55,8 @@ test('a number is written, what is judged is ticked', () => {
   const at = (station: string) => made('tarn').stations.find(({ id }) => id === station)!.checks;
   const how = (station: string) => Object.fromEntries(at(station).map((check) => [check.what.say, check.how]));
   expect(how('press')).toEqual({
+    'press.check.gauge': 'written',
+    'press.check.gauge-row': 'written',
     'press.check.blank': 'written',
     'press.check.flat': 'written',
     'press.check.line': 'ticked',
