@@ -18,7 +18,8 @@ function made(id: string, more: Partial<Order> = {}): Traveller {
   return traveller;
 }
 
-const onPiece = ({ often }: Check) => ['common.every-piece', 'common.first-and-every', 'common.every-load'].includes(often.say);
+const onPiece = ({ often }: Check) =>
+  ['common.every-piece', 'common.first-and-every', 'common.every-load'].includes(often.say);
 
 describe.each(compiled.models.flatMap(({ id, hands }) => hands.map(({ subject }) => [id, subject.hand] as const)))(
   'the traveller of %s, %s hand',

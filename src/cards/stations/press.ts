@@ -15,10 +15,7 @@ const station: Station = {
   card: (desk) => {
     const glue = laminating(desk);
     return {
-      keyNumbers: [
-        ...gaugeKeys(desk),
-        key(say('press.key.time'), desk.figure(glue.press)),
-      ],
+      keyNumbers: [...gaugeKeys(desk), key(say('press.key.time'), desk.figure(glue.press))],
       steps: [
         tacksIn(desk) ? say('press.step.count', { count: desk.figure('tacks.count') }) : say('press.step.one-model'),
         ...loadingSteps(desk),
