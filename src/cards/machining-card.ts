@@ -39,7 +39,7 @@ export function machiningCard(desk: Desk, setup: SetupId, own: OwnOfStation): Ca
   const vacuum = held ? (['vacuum'] as const) : [];
   const checks = [...(own.checks ?? []), ...cavityChecks(desk, setup), ...machiningChecks(desk, setup)];
   return {
-    keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup)].slice(0, MOST_KEY_NUMBERS),
+    keyNumbers: [...(own.keyNumbers ?? []), ...depths(desk, setup, MOST_KEY_NUMBERS - (own.keyNumbers ?? []).length)],
     steps: [
       ...settingSteps(desk, setup),
       ...openingSteps(desk, setup),
@@ -71,10 +71,16 @@ function cavityChecks(desk: Desk, setup: SetupId): readonly Check[] {
   return cavitiesOf(desk, setup).flatMap((name) => (name === pocket ? pocketChecks(desk) : [depthCheck(desk, name)]));
 }
 
-const depths = (desk: Desk, setup: SetupId): readonly KeyNumber[] =>
-  byFloor(desk, cavitiesOf(desk, setup)).map((name) => {
-    const { way } = desk.use.fact(`cavity.${name}.measuring`);
-    const title = cutTitle(desk, 'cavities', name);
-    const role = way === 'depth' ? 'depth' : 'height';
-    return key(say(`machining.key.${way}`, { cavity: title }), desk.limits(`cavity.${name}.measured`, role));
-  });
+/** Chosen by what too deep would do, told in the order they are cut and checked: a number is not looked for elsewhere. */
+function depths(desk: Desk, setup: SetupId, most: number): readonly KeyNumber[] {
+  const own = cavitiesOf(desk, setup);
+  const chosen = new Set(byFloor(desk, own).slice(0, Math.max(0, most)));
+  return own
+    .filter((name) => chosen.has(name))
+    .map((name) => {
+      const { way } = desk.use.fact(`cavity.${name}.measuring`);
+      const title = cutTitle(desk, 'cavities', name);
+      const role = way === 'depth' ? 'depth' : 'height';
+      return key(say(`machining.key.${way}`, { cavity: title }), desk.limits(`cavity.${name}.measured`, role));
+    });
+}
