@@ -15,16 +15,18 @@ export interface Content {
   readonly tables: readonly TableText[];
 }
 
-/** Everything one works by. */
+/**
+ * Everything one works by. The list of tools is not among it: steps and checks name what is taken in hand, and it closes the
+ * page where there is room.
+ */
 const FIRST = [
-  '.status, h1, .model, .finishes, .code-label, .code-text, .code-note',
+  '.status, h1, .model, .finishes, .code-text, .code-note',
   '.key-label, .key-value, .key-second',
   '.steps li',
-  '.tools li',
   '.notice span',
   '.signal, .caution li',
-  '.accepts',
-  '.when-out h2, .when-out li',
+  '.when-out h2, .when-out li, .decides',
+  '.checks-head',
   '.check-what, .check-limits, .check-how, .box-label',
   '.sign-off li',
 ];
