@@ -181,11 +181,11 @@ describe('page 1', () => {
   });
 
   test('and what it does not hold is told', async () => {
-    const body = styled('.checks{break-before:page} .tools{display:none}')(sound.body);
+    const body = styled('.checks{break-before:page} .when-out{display:none}')(sound.body);
     const printed = await desk.print(output.shell, [{ ...sound, body }]);
     const pages = await readPaper(printed.get(sound.name)!);
     const told = notOnFirstPage(on('sound').shown.content, pages).join('\n');
-    for (const part of ['check-what: Glue face clean', 'line: Order', 'Wide belt B2']) expect(told).toContain(part);
+    for (const part of ['check-what: Glue face clean', 'line: Order', 'When it is out']) expect(told).toContain(part);
     expect(told).not.toContain('step: ');
     expect(notOnEveryPage(['Skerry'], pages)).toEqual(['not on every page: Skerry']);
     expect(notAsMany(on('sound').shown.content, { step: 8 })).toEqual(['8 of step in the data, 7 on the card']);
