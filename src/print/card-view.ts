@@ -26,6 +26,7 @@ export function cardView({ card, posting, plantName, paper, pictures }: CardView
   const model = card.model.text;
   const station = talk.name(card.station.text);
   const overlay = overlayOf(posting, talk);
+  const often = oftenAll(card, talk);
   return {
     page,
     pageRule: markup(
@@ -54,8 +55,8 @@ export function cardView({ card, posting, plantName, paper, pictures }: CardView
     drawings,
     tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
     // What holds for all checks is said once, above them.
-    oftenAll: oftenAll(card, talk),
-    checks: card.checks.map((check) => checkView(check, talk, oftenAll(card, talk) !== null)),
+    oftenAll: often,
+    checks: card.checks.map((check) => checkView(check, talk, often !== null)),
     accepts: card.accepts ? talk.html(card.accepts) : null,
     whenOut: card.whenOut.map((line) => talk.html(line)),
     cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),

@@ -35,7 +35,7 @@ const nameOf = ({ key }: ChartSheet): string => `${key.model}/${key.station}${ke
 function chartView(sheet: ChartSheet, { plantName, paper, date }: FormsOf, talk: Speech) {
   const { key, limits, size, means, ranges } = sheet;
   const page = identifier('chart', key.model, key.hand, key.station, sheet.fact);
-  const station = sheet.station.text;
+  const station = talk.name(sheet.station.text);
   const field = { columns: COLUMNS, columnMm: COLUMN_MM, labelMm: LABEL_MM };
   const control = lines(means, talk);
   return {

@@ -34,7 +34,7 @@ function reportView({ report, posting }: PostedReport, { plantName, ...foot }: F
   const { key, model, station, machine, handLine, code, setUp, cutters, gauges, checks, accepts, whenOut } = report;
   const page = identifier('first-piece', key.model, key.hand, key.station);
   const title = talk.phrase('first-piece-report.title');
-  const named = { model: model.text, station: station.text, code, status: title };
+  const named = { model: model.text, station: talk.name(station.text), code, status: title };
   return {
     page,
     pageRule: markup(`<style>${pageRule(page, { ...named, ...foot }, talk)}</style>`),
@@ -45,8 +45,8 @@ function reportView({ report, posting }: PostedReport, { plantName, ...foot }: F
     revision: talk.phrase('labels.revision', { revision: posting.revision }),
     hand: handLine ? talk.html(handLine) : null,
     leftHand: key.hand === 'left',
-    station: station.text,
-    machine: machine?.name.text ?? null,
+    station: talk.name(station.text),
+    machine: machine ? talk.name(machine.name.text) : null,
     code,
     setUp: setUp.map(({ what, must }) => ({ what: talk.html(what), must: talk.html(must) })),
     cutters: cutters
@@ -58,11 +58,11 @@ function reportView({ report, posting }: PostedReport, { plantName, ...foot }: F
           ),
         }
       : null,
-    gauges: gauges.map((gauge) => gauge.text),
+    gauges: gauges.map((gauge) => talk.name(gauge.text)),
     checks: checks.map((check) => formCheckView(check, talk)),
     accepts: accepts ? talk.html(accepts) : null,
     whenOut: whenOut.map((line) => talk.html(line)),
-    decides: report.decides.text,
+    decides: talk.name(report.decides.text),
   };
 }
 

@@ -43,8 +43,8 @@ function travellerView({ traveller, posting, name }: PostedTraveller, { plantNam
     order,
     pair: pair ?? null,
     paired: pair !== undefined,
-    finish,
-    grade,
+    finish: talk.name(finish),
+    grade: talk.name(grade),
     quantity: String(quantity),
     several: quantity > 1,
     stations: stations.map((station, i) => stationView(station, i + 1, posting, talk)),
@@ -64,7 +64,7 @@ function stationView(
   });
   return {
     number: String(n),
-    name: name.text,
+    name: talk.name(name.text),
     code,
     ...saidView(posting, code),
     often: often ? talk.html(often) : null,
