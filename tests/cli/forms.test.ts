@@ -111,3 +111,19 @@ test('of a released model they are made from the cards in force for that order, 
   expect(late.code).toBe(EXIT.errors);
   expect(late.said).toContain('No release of tarn is in force for order 2099 on 2026-12-21');
 });
+
+test.each([
+  ['traveller tarn --order 1', 'out/travellers/tarn-1', 'tarn-1.html', ['Prensa 7']],
+  ['first-piece tarn --station press --hand right', 'out/first-piece', 'tarn/press.html', ['Prensa 7', 'Turno 7']],
+  ['charts tarn --station press', 'out/charts', 'tarn/press.html', ['Prensa 7']],
+])('%s calls things by their names in the language of the plant', async (line, folder, path, names) => {
+  const files = sample();
+  const plant = 'models/plant/plant.yaml';
+  files[plant] = `${files[plant]!.replace('plant: { ', 'plant: { languages: [es], ')}
+names: { es: [{ name: Press, called: Prensa 7 }, { name: Shift lead, called: Turno 7 }] }
+`;
+  const { code, said, page } = await platen(`${line} --no-pdf`, memoryHost(files));
+  expect(code, said).toBe(EXIT.good);
+  for (const name of names) expect(page(folder, path).includes(name), name).toBe(true);
+  expect(page(folder, path)).toContain('<html lang="es">');
+});
