@@ -19,8 +19,10 @@ export interface FormsOf {
 export interface Form {
   /** Path of its page and its PDF, without their endings. */
   readonly name: string;
-  readonly title: string;
+  readonly title: string | ((talk: Speech) => string);
   readonly body: (talk: Speech, render: Render) => string;
+  /** A drawing that is a file of its own beside the page. */
+  readonly svg?: (talk: Speech) => string;
 }
 
 export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf, assets: PrintAssets): PrintOutput {
@@ -39,8 +41,10 @@ export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf
       home: null,
       body: markup(body),
     });
-  for (const { name, title, body: bodyOf } of forms) {
+  for (const { name, title: titled, body: bodyOf, svg } of forms) {
+    const title = typeof titled === 'string' ? titled : titled(talk);
     const body = bodyOf(talk, render);
+    if (svg) files.set(`${name}.svg`, `${svg(talk)}\n`);
     const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
     files.set(`${name}.html`, document(title, link, body));
     sheets.push({ name: `${name}.pdf`, title, body, paper });

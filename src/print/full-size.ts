@@ -1,7 +1,8 @@
 /** Templates at full size: a picture of true size for each face, and the same in tiles that the plant's printer takes. */
 import type { FullSize } from '../cards/card.ts';
-import type { Finding } from '../findings/finding.ts';
-import { carriedCss, drawingStyle, linkedCss } from './assets.ts';
+import { drawingStyle } from './assets.ts';
+import { printForms } from './forms.ts';
+import type { Form, FormsOf } from './forms.ts';
 import { gridOver, type Grid, type Tile } from './full-size/grid.ts';
 import { keyMap } from './full-size/key-map.ts';
 import { legendSvg } from './full-size/legend.ts';
@@ -10,10 +11,8 @@ import { BAR_MM, groundOf, shownOn, tilePage, type Sheet } from './full-size/til
 import { wholeSvg } from './full-size/whole.ts';
 import type { Paper, PrintAssets } from './input.ts';
 import { identifier, markup } from './markup.ts';
-import { relative } from './names.ts';
-import type { PrintOutput, PrintSheet } from './print.ts';
-import { speech, type Speech } from './speech.ts';
-import { templateSet } from './templates.ts';
+import type { PrintOutput } from './print.ts';
+import type { Speech } from './speech.ts';
 
 /** No printer prints up to the edge; A4 comes out of a browser up to a pixel narrower than it is. */
 const MARGIN_MM = 7;
@@ -26,49 +25,34 @@ const HEAD_PX = 52;
 
 const drawingOn = (paper: Paper): Sheet => ({ ...SHEETS[paper], heightPx: SHEETS[paper].heightPx - HEAD_PX });
 
-export interface FullSizeInput {
+export interface FullSizeInput extends FormsOf {
   readonly templates: readonly { readonly template: FullSize; readonly revision: string }[];
-  readonly plantName: string;
-  readonly paper: Paper;
-  /** YYYY-MM-DD the print is made for. */
-  readonly date: string;
 }
 
 /** A picture, a page and a PDF for each face of each hand. */
-export function printFullSize(input: FullSizeInput, assets: PrintAssets): PrintOutput {
-  const findings = new Map<string, Finding>();
-  const tell = (finding: Finding) => findings.set([finding.id, finding.place.file, finding.what].join('\n'), finding);
-  const talk = speech(assets.words, tell);
-  const render = templateSet(assets.templates, assets.words, tell);
-  const files = new Map<string, string | Uint8Array>();
-  const sheets: PrintSheet[] = [];
-  const document = (title: string, style: string, body: string) =>
-    render('document', {
-      language: talk.language,
-      title,
-      plant: input.plantName,
-      style: markup(style),
-      home: null,
-      body: markup(body),
-    });
-  for (const { template, revision } of input.templates) {
-    const name = `${template.model}/${template.face}${template.hand === 'left' ? '-left' : ''}`;
-    const what = headOf(template, revision, input.date, talk);
-    const sheet = drawingOn(input.paper);
-    const lines = linesOf(template, talk);
-    const grid = gridOver(lines.box, shownOn(sheet));
-    const picture = { ...lines, svg: lines.svg + namesOf(template, talk, groundOf(grid)) };
-    const block = [what.title, what.seen, what.date, what.noCard, talk.plain(template.size)];
-    files.set(`${name}.svg`, `${wholeSvg(template, picture, block, talk, drawingStyle(assets, '../'))}\n`);
-    const body = render('full-size', pagesView({ template, picture, grid, head: what, input }, talk));
-    const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
-    files.set(`${name}.html`, document(what.title, link, body));
-    sheets.push({ name: `${name}.pdf`, title: what.title, body, paper: input.paper });
-  }
-  files.set('assets/print.css', linkedCss(assets));
-  for (const font of assets.fonts) files.set(`assets/${font.file}`, font.bytes);
-  const shell = document(input.plantName, `<style>${carriedCss(assets)}</style>`, '');
-  return { files, shell, sheets, piles: [], findings: [...findings.values()] };
+export function printFullSize({ templates, ...of }: FullSizeInput, assets: PrintAssets): PrintOutput {
+  const forms = templates.map(({ template, revision }): Form => {
+    const head = (talk: Speech) => headOf(template, revision, of.date, talk);
+    return {
+      name: `${template.model}/${template.face}${template.hand === 'left' ? '-left' : ''}`,
+      title: (talk) => head(talk).title,
+      body: (talk, render) =>
+        render('full-size', pagesView({ template, ...drawnOf(template, of.paper, talk), head: head(talk), of }, talk)),
+      svg: (talk) => {
+        const { title, seen, date, noCard } = head(talk);
+        const block = [title, seen, date, noCard, talk.plain(template.size)];
+        return wholeSvg(template, drawnOf(template, of.paper, talk).picture, block, talk, drawingStyle(assets, '../'));
+      },
+    };
+  });
+  return printForms(forms, of, assets);
+}
+
+/** The picture, its names placed where no tile is cut, and the tiles over it. */
+function drawnOf(template: FullSize, paper: Paper, talk: Speech): { readonly picture: Picture; readonly grid: Grid } {
+  const lines = linesOf(template, talk);
+  const grid = gridOver(lines.box, shownOn(drawingOn(paper)));
+  return { grid, picture: { ...lines, svg: lines.svg + namesOf(template, talk, groundOf(grid)) } };
 }
 
 /** What stands on every page and in the title block. */
@@ -93,10 +77,10 @@ interface Pages {
   readonly picture: Picture;
   readonly grid: Grid;
   readonly head: ReturnType<typeof headOf>;
-  readonly input: FullSizeInput;
+  readonly of: FormsOf;
 }
 
-function pagesView({ template, picture, grid, head, input: { paper } }: Pages, talk: Speech) {
+function pagesView({ template, picture, grid, head, of: { paper } }: Pages, talk: Speech) {
   const page = identifier('full-size', template.model, template.hand, template.face);
   const sheet = SHEETS[paper];
   const pages = String(grid.tiles.length + 1);
