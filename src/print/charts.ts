@@ -23,8 +23,10 @@ export function printCharts({ sheets, ...of }: ChartInput, assets: PrintAssets):
     const group = sheets.filter((sheet) => nameOf(sheet) === name);
     return {
       name,
-      title: `${group[0]!.model.text} · ${group[0]!.station.text}`,
-      body: (talk, render) => group.map((sheet) => render('chart-sheet', chartView(sheet, of, talk))).join('\n'),
+      made: (talk, render) => ({
+        title: `${group[0]!.model.text} · ${talk.name(group[0]!.station.text)}`,
+        body: group.map((sheet) => render('chart-sheet', chartView(sheet, of, talk))).join('\n'),
+      }),
     };
   });
   return printForms(forms, of, assets);

@@ -20,8 +20,10 @@ export function printFirstPieces(reports: readonly PostedReport[], of: FormsOf, 
     const { model, machine, station } = group[0]!.report;
     return {
       name,
-      title: `${model.text} · ${(machine?.name ?? station).text}`,
-      body: (talk, render) => group.map((one) => render('first-piece', reportView(one, of, talk))).join('\n'),
+      made: (talk, render) => ({
+        title: `${model.text} · ${talk.name((machine?.name ?? station).text)}`,
+        body: group.map((one) => render('first-piece', reportView(one, of, talk))).join('\n'),
+      }),
     };
   });
   return printForms(forms, of, assets);

@@ -19,10 +19,14 @@ export interface FormsOf {
 export interface Form {
   /** Path of its page and its PDF, without their endings. */
   readonly name: string;
-  readonly title: string | ((talk: Speech) => string);
-  readonly body: (talk: Speech, render: Render) => string;
+  readonly made: (talk: Speech, render: Render) => MadeForm;
+}
+
+export interface MadeForm {
+  readonly title: string;
+  readonly body: string;
   /** A drawing that is a file of its own beside the page. */
-  readonly svg?: (talk: Speech) => string;
+  readonly svg?: string;
 }
 
 export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf, assets: PrintAssets): PrintOutput {
@@ -41,10 +45,9 @@ export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf
       home: null,
       body: markup(body),
     });
-  for (const { name, title: titled, body: bodyOf, svg } of forms) {
-    const title = typeof titled === 'string' ? titled : titled(talk);
-    const body = bodyOf(talk, render);
-    if (svg) files.set(`${name}.svg`, `${svg(talk)}\n`);
+  for (const { name, made } of forms) {
+    const { title, body, svg } = made(talk, render);
+    if (svg !== undefined) files.set(`${name}.svg`, `${svg}\n`);
     const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
     files.set(`${name}.html`, document(title, link, body));
     sheets.push({ name: `${name}.pdf`, title, body, paper });

@@ -31,28 +31,22 @@ export interface FullSizeInput extends FormsOf {
 
 /** A picture, a page and a PDF for each face of each hand. */
 export function printFullSize({ templates, ...of }: FullSizeInput, assets: PrintAssets): PrintOutput {
-  const forms = templates.map(({ template, revision }): Form => {
-    const head = (talk: Speech) => headOf(template, revision, of.date, talk);
-    return {
-      name: `${template.model}/${template.face}${template.hand === 'left' ? '-left' : ''}`,
-      title: (talk) => head(talk).title,
-      body: (talk, render) =>
-        render('full-size', pagesView({ template, ...drawnOf(template, of.paper, talk), head: head(talk), of }, talk)),
-      svg: (talk) => {
-        const { title, seen, date, noCard } = head(talk);
-        const block = [title, seen, date, noCard, talk.plain(template.size)];
-        return wholeSvg(template, drawnOf(template, of.paper, talk).picture, block, talk, drawingStyle(assets, '../'));
-      },
-    };
-  });
+  const forms = templates.map(({ template, revision }): Form => ({
+    name: `${template.model}/${template.face}${template.hand === 'left' ? '-left' : ''}`,
+    made: (talk, render) => {
+      const head = headOf(template, revision, of.date, talk);
+      const lines = linesOf(template, talk);
+      const grid = gridOver(lines.box, shownOn(drawingOn(of.paper)));
+      const picture = { ...lines, svg: lines.svg + namesOf(template, talk, groundOf(grid)) };
+      const block = [head.title, head.seen, head.date, head.noCard, talk.plain(template.size)];
+      return {
+        title: head.title,
+        body: render('full-size', pagesView({ template, picture, grid, head, of }, talk)),
+        svg: wholeSvg(template, picture, block, talk, drawingStyle(assets, '../')),
+      };
+    },
+  }));
   return printForms(forms, of, assets);
-}
-
-/** The picture, its names placed where no tile is cut, and the tiles over it. */
-function drawnOf(template: FullSize, paper: Paper, talk: Speech): { readonly picture: Picture; readonly grid: Grid } {
-  const lines = linesOf(template, talk);
-  const grid = gridOver(lines.box, shownOn(drawingOn(paper)));
-  return { grid, picture: { ...lines, svg: lines.svg + namesOf(template, talk, groundOf(grid)) } };
 }
 
 /** What stands on every page and in the title block. */

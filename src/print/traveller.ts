@@ -2,7 +2,7 @@
 import type { FormCheck, Traveller, TravellerStation } from '../cards/card.ts';
 import { formCheckView } from './form-check-view.ts';
 import { draftBar, saidView, type FormPosting } from './form-posting.ts';
-import { printForms, type FormsOf } from './forms.ts';
+import { printForms, type Form, type FormsOf } from './forms.ts';
 import type { PrintAssets } from './input.ts';
 import { identifier, markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
@@ -17,11 +17,12 @@ export interface PostedTraveller {
 }
 
 export function printTravellers(travellers: readonly PostedTraveller[], of: FormsOf, assets: PrintAssets): PrintOutput {
-  const forms = travellers.map((one) => ({
+  const forms = travellers.map((one): Form => ({
     name: one.name,
-    title: [one.traveller.model.text, one.traveller.order].filter((part) => part !== '').join(' · '),
-    body: (talk: Speech, render: (template: string, view: object) => string) =>
-      render('traveller', travellerView(one, of, talk)),
+    made: (talk, render) => ({
+      title: [one.traveller.model.text, one.traveller.order].filter((part) => part !== '').join(' · '),
+      body: render('traveller', travellerView(one, of, talk)),
+    }),
   }));
   return printForms(forms, of, assets);
 }
