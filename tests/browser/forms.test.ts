@@ -172,7 +172,7 @@ describe.each(CASES)('on %s, names %s', (paper, names) => {
   });
 
   if (names === 'as made')
-    test('a slab goes on one sheet of paper, a capped body on two; a report of a set-up on one', () => {
+    test('a slab goes on two pages, a capped body on three; a report of a set-up of two spindles on three at most', () => {
       const pages = (name: string) => read.get(name)!.pages.length;
       expect(MODELS.map(pages)).toEqual([3, 2, 2]);
       // Two set-ups.

@@ -15,11 +15,6 @@ export const knownGaps: readonly Gap[] = [
   },
   {
     reason:
-      'A stage left out as a whole: that is said, and so is what a part of the hardware finds at the depth that needs it.',
-    ids: ['sample/removed, required/stages.body.white'],
-  },
-  {
-    reason:
       'Needs the solid, or at least the outline: nothing says yet that a cavity or hole lies outside the body, or that an outline is no body. Comes with the issue that brings the solid.',
     ids: [
       'carr/path broken/base/bight.yaml:outline.path/a point elsewhere',

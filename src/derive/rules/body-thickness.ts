@@ -2,7 +2,8 @@
 import { byDefinition } from '../../facts/facts.ts';
 import type { BodyPoint } from '../../facts/parts.ts';
 import { facesBack, pointsOf } from '../../facts/parts.ts';
-import { wanted } from '../../facts/row.ts';
+import { present, wanted } from '../../facts/row.ts';
+import type { ModelSpec } from '../../facts/spec.generated.ts';
 import type { Length } from '../../units/quantity.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
@@ -14,6 +15,12 @@ declare module '../../facts/facts.ts' {
 }
 
 const stages: readonly Stage[] = ['machined', 'white', 'coated'];
+
+/** Of a white body that is left out, those of the machined one: who asks for it is told what is missing, not that it is unknown. */
+const pointsAt = (spec: ModelSpec, stage: Stage): readonly BodyPoint[] =>
+  stage === 'white' && present(present(present(spec.stages)?.body)?.white) === undefined
+    ? pointsOf(spec, 'machined')
+    : pointsOf(spec, stage);
 
 const asGiven = { formula: 'as given', source: byDefinition };
 
@@ -29,7 +36,7 @@ const rule: Rule = ({ spec }) => [
       ]
     : []),
   ...stages.flatMap((stage) =>
-    pointsOf(spec, stage).map((point) =>
+    pointsAt(spec, stage).map((point) =>
       derivation({
         id: `thickness.body.${stage}.${point}`,
         label: `body, ${stage}, at the ${point}`,
