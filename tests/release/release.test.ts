@@ -483,3 +483,25 @@ describe('a code', () => {
     );
   });
 });
+
+test('a card in two languages says in each what it is on the day, foot and head, with its drawings', async () => {
+  const shop = workshop((files) => {
+    files[PLANT] = files[PLANT]!.replace('plant: { ', 'plant: { languages: [en, es], ');
+  });
+  const { code, err } = await shop.platen(`release tarn ${FROM_C}`);
+  expect(code, err).toBe(0);
+  await shop.tree('', '2026-11-26');
+  const tree = shop.host.published.get('out/x')!;
+  const page = new TextDecoder().decode(tree.get('tarn@C/models/tarn/sizing.html'));
+  const [english, spanish] = page.split('<article class="card" lang="es"') as [string, string];
+  // Each language has its rule of page feet before its article.
+  expect(page).not.toContain('platen-slot');
+  expect(english).toContain('<p class="status">CURRENT on 2026-11-26</p>');
+  expect(english).toContain('content since revision C');
+  expect(spanish).toContain('<p class="status">VIGENTE al 2026-11-26</p>');
+  expect(page.match(/@bottom-right\{content:"(?:CURRENT|VIGENTE)/g)).toEqual([
+    '@bottom-right{content:"CURRENT',
+    '@bottom-right{content:"VIGENTE',
+  ]);
+  expect([...tree.keys()]).toContain('tarn@C/models/tarn/sizing-plan.es.svg');
+});
