@@ -33,7 +33,7 @@ export function depthTable(desk: Desk, id: SetupId): readonly Table[] {
     return [
       say('machining.hole', { number: numbers.get(name)!, hole: cutTitle(desk, 'holes', name) }),
       desk.figure(`hole.${name}.across`, { single: true }),
-      desk.figure(hole.at.y, { single: true }),
+      desk.figure(hole.at.y, { single: true, fraction: false }),
       desk.figure(hole.diameter, { fraction: true }),
       desk.figure(`hole.${name}.height`, { decimals: 2 }),
       ...(opensInto(desk, name) ?? [
@@ -97,9 +97,9 @@ function channelTable(desk: Desk, id: SetupId): readonly Table[] {
     return [
       cutTitle(desk, 'channels', name),
       desk.figure(`channel.${name}.start-across`, { single: true }),
-      desk.figure(channel.start.y, { single: true }),
+      desk.figure(channel.start.y, { single: true, fraction: false }),
       desk.figure(`channel.${name}.end-across`, { single: true }),
-      desk.figure(channel.end.y, { single: true }),
+      desk.figure(channel.end.y, { single: true, fraction: false }),
       desk.figure(channel.depth, { single: true }),
       desk.figure(`channel.${name}.end-depth`, { decimals: 1, single: true }),
       cutterName(desk, desk.use(channel.drill)),

@@ -2,11 +2,12 @@
 import type { DerivedFacts, Use } from '../facts/facts.ts';
 import type { Leaf } from '../facts/leaf.ts';
 import { formatMass } from '../units/mass.ts';
-import { formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
+import { decimalsKept, formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
 import type { PrintedLimits } from '../units/limits.ts';
 import type { Kind, Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
 import { ceilCount } from '../units/round.ts';
+import { readingUnit } from '../units/reading-unit.ts';
 import { exactDecimals } from '../units/step.ts';
 import { findUnit, unitById } from '../units/unit.ts';
 import { kindName } from '../units/describe.ts';
@@ -55,14 +56,27 @@ export interface FigureStyle {
   readonly worst?: boolean;
   /** Not repeated in the other system. */
   readonly single?: boolean;
+  /** Read in this unit, where that is not the usual one of its size. */
+  readonly unit?: string;
   /** Repeated in this unit, where people at the gauge read another than the usual one. */
   readonly second?: string;
 }
 
 export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   const { id, q } = valueOf(use, ref);
-  return figureOf(id, q, typeof ref === 'string' ? computedDecimals(q, style) : givenDecimals(q), style);
+  const read = inUnit(q, style.unit ?? readingUnit(q));
+  return typeof ref === 'string'
+    ? figureOf(id, read, computedDecimals(read, style), style)
+    : figureOf(id, read, givenDecimals(read), { ...style, fraction: style.fraction ?? isOnRule(read) });
 }
+
+/** The same in a unit it is read in, as fine as it was. */
+const inUnit = (q: Quantity, unit: string): Quantity =>
+  unit === q.unit ? q : { ...q, unit, decimals: decimalsKept(q, unit) };
+
+/** Of a size without limits, given in inches, that can be read off a rule: 1/4, not .25. */
+const isOnRule = ({ unit, value, low }: Quantity): boolean =>
+  unit === 'in' && low === undefined && formatFraction(value, 64).residualNm === 0;
 
 /** The sentence says that it is a difference; a floor reads degrees. */
 const printed = (unit: string): string => unit.replace(/^Δ/, '');
@@ -76,18 +90,15 @@ export function figureOf(id: string, q: Quantity, decimals: number, style: Figur
   if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
   return {
     ...first,
-    second: { text: text(q, unit, secondDecimals(q.kind, unit, decimals), style), unit: printed(unit) },
+    second: { text: text(q, unit, secondDecimals(q, unit, decimals), style), unit: printed(unit) },
   };
 }
 
 /**
- * A number somebody gave has the decimals it was written with. Beside limits it has what its nominal needs: `12 ±0.5` and
- * `11.5..12.5` are the same number, and read alike.
+ * A number somebody gave has the decimals it needs: `12 ±0.5` and `11.5..12.5` are the same number, and read alike, and so
+ * do 1.50 cm and 15 mm.
  */
-function givenDecimals(q: Quantity): number {
-  if (q.low === undefined || q.high === undefined) return q.decimals;
-  return exactDecimals(q.value, q.unit) ?? q.decimals;
-}
+const givenDecimals = (q: Quantity): number => exactDecimals(q.value, q.unit) ?? q.decimals;
 
 /** The next reading of that many decimals that is no smaller, in the base unit. */
 function roundUp(value: number, unitId: string, decimals: number): number {
@@ -99,15 +110,13 @@ function roundUp(value: number, unitId: string, decimals: number): number {
 function computedDecimals(q: Quantity, style: FigureStyle): number {
   const inch = q.unit === 'in';
   if (style.decimals !== undefined) return style.decimals + (inch ? 1 : 0);
-  return Math.min(q.decimals, inch ? 4 : 3);
+  const exact = exactDecimals(q.value, q.unit);
+  // What came of fractions has the decimals of none.
+  const written = q.denominator === undefined ? q.decimals : 4;
+  return Math.min(written, exact ?? written, inch ? 4 : 3);
 }
 
 function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): string {
-  // A fraction somebody wrote stays the fraction it is.
-  if (unit === q.unit && q.denominator !== undefined) {
-    const { text: fraction, residualNm } = formatFraction(q.value, q.denominator);
-    if (residualNm === 0) return fraction;
-  }
   if (unit === 'in' && style.fraction) {
     const { text: fraction, residualNm } = formatFraction(q.value, 64);
     if (Math.abs(residualNm) <= 10_000) return fraction;
@@ -121,9 +130,12 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
   return formatNumber(value, unit, value === 0 ? 0 : decimals, unit === 'in' && value !== 0 ? INCH : {});
 }
 
+const TENTH_INCH = 2_540_000;
+
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */
-function secondDecimals(kind: Kind, unit: string, decimals: number): number {
-  if (kind === 'length') return unit === 'in' ? decimals + 1 : Math.min(Math.max(decimals - 1, 1), 2);
+function secondDecimals({ kind, value }: Quantity, unit: string, decimals: number): number {
+  if (kind === 'length' && unit === 'in') return Math.max(decimals + 1, Math.abs(value) < TENTH_INCH ? 3 : 2);
+  if (kind === 'length') return Math.min(Math.max(decimals - 1, 1), 2);
   if (unit === 'inHg' || kind === 'mass' || kind === 'area' || kind === 'timber-volume') return decimals + 1;
   return decimals;
 }

@@ -22,7 +22,7 @@ function farthest(desk: Desk, { id, row: { beyond } }: Rework, station: string):
   const floors = REWORK_THINGS.flatMap((thing): Arg[] => {
     const fact = `${reworkOf(id, station, thing)}.floor` as const;
     if (!desk.has(fact)) return [];
-    const floor = desk.figure(fact, { least: true });
+    const floor = desk.figure(fact, { least: true, decimals: 2 });
     return [say('rework.down-to', { thing: say(`rework.thing.${thing}`), floor })];
   });
   if (floors.length > 0) return { kind: 'series', items: floors };

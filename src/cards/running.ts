@@ -89,7 +89,7 @@ function timeTable(desk: Desk, setup: SetupId): Table {
       [
         desk.figure(`run.${setup}.cutting`),
         desk.figure(`run.${setup}.changes`),
-        desk.figure(`run.${setup}.estimate`, { decimals: 1 }),
+        desk.figure(`run.${setup}.estimate`, { unit: 'min', decimals: 1 }),
         cycle ? desk.figure(cycle) : say('common.none'),
         desk.figure(machineNeed(desk, setup, 'load-time')),
         desk.figure(machineNeed(desk, setup, 'unload-time')),

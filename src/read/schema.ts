@@ -27,6 +27,8 @@ export interface SchemaNode {
   readonly whole?: boolean;
   /** It names a row of this table. */
   readonly refers?: string;
+  /** Of a list: in which order its items are given says nothing. */
+  readonly set?: true;
   /** A range, with its unit, outside of which a number was hardly meant. */
   readonly plausible?: string;
 }

@@ -39,21 +39,41 @@ function build(node: Node | undefined, schema: SchemaNode, id: string, key: Plac
   if (node.kind === 'list') {
     const items = shape.items;
     if (!items) return hole(id);
-    return node.items.map((item) =>
+    return inOwnOrder(node.items, shape).map((item) =>
       build(item, items, `${id}[${item.kind === 'scalar' ? item.text : ''}]`, item.place, building),
     );
   }
   if (!shape.properties && !shape.additionalProperties) return hole(id);
   const out: Record<string, unknown> = {};
-  for (const [name, entry] of node.entries) {
-    const child = childShape(shape, name);
-    if (child) out[name] = build(entry.value, child, id === '' ? name : `${id}.${name}`, entry.key, building);
+  for (const [name, child] of children(node.entries.keys(), shape)) {
+    const entry = node.entries.get(name)!;
+    out[name] = build(entry.value, child, id === '' ? name : `${id}.${name}`, entry.key, building);
   }
   for (const name of shape.required ?? []) {
     if (!Object.hasOwn(out, name)) out[name] = hole(id === '' ? name : `${id}.${name}`);
   }
   return markPlace(out, key);
 }
+
+const inOwnOrder = (items: readonly Node[], { set }: SchemaNode): readonly Node[] =>
+  set ? items.toSorted((a, b) => byName(textOf(a), textOf(b))) : items;
+
+const textOf = (node: Node): string => (node.kind === 'scalar' ? node.text : '');
+
+/** In an order of our own, the schema's and then that of the names: in which order a file gives things says nothing. */
+function children(names: Iterable<string>, shape: SchemaNode): readonly (readonly [string, SchemaNode])[] {
+  const own = Object.keys(shape.properties ?? {});
+  const rank = (name: string) => (own.includes(name) ? own.indexOf(name) : own.length);
+  return [...names]
+    .toSorted((a, b) => rank(a) - rank(b) || byName(a, b))
+    .flatMap((name) => {
+      const child = childShape(shape, name);
+      return child ? [[name, child] as const] : [];
+    });
+}
+
+/** `hole-2` before `hole-10`. */
+const byName = new Intl.Collator('en', { numeric: true }).compare;
 
 function childShape(shape: SchemaNode, name: string): SchemaNode | undefined {
   if (shape.properties && Object.hasOwn(shape.properties, name)) return shape.properties[name];

@@ -106,11 +106,13 @@ export function formatNumber(valueBase: number, unitId: string, decimals: number
  * whose example 36 ft gives 11.0 m). `decimals` overrides that.
  */
 export function formatPlain(q: Quantity, unitId = q.unit, decimals?: number, style: NumberStyle = {}): string {
-  const places = decimals ?? (unitId === q.unit ? q.decimals : kept(unitById(q.unit), unitById(unitId), q.decimals));
+  const places = decimals ?? (unitId === q.unit ? q.decimals : decimalsKept(q, unitId));
   return withUnit(formatNumber(q.value, unitId, places, style), unitId);
 }
 
-function kept(from: Unit, to: Unit, decimals: number): number {
+/** Decimals that a number has in another unit, to be as fine as it was. */
+export function decimalsKept({ unit, decimals }: Pick<Quantity, 'unit' | 'decimals'>, toUnit: string): number {
+  const [from, to] = [unitById(unit), unitById(toUnit)];
   const lastDigit = (10 ** -decimals * from.num * to.den) / (from.den * to.num);
   // Powers of ten apart, as m to mm, the logarithm is whole but for a hair.
   return Math.max(0, Math.ceil(-Math.log10(lastDigit) - 1e-9));

@@ -51,7 +51,7 @@ const station: Station = {
         {
           title: say('press.table'),
           columns: [say('column.blank'), say('column.likely')],
-          rows: [[desk.limits('thickness.blank', 'thickness'), desk.figure('thickness.blank.rss')]],
+          rows: [[desk.limits('thickness.blank', 'thickness'), desk.figure('thickness.blank.rss', { decimals: 2 })]],
         },
       ],
       signOff: [],

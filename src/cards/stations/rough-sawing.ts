@@ -69,8 +69,8 @@ const station: Station = {
           columns: [say('column.hole'), say('column.x'), say('column.y'), say('column.diameter'), say('column.deep')],
           rows: holes.map(({ id, hole }) => [
             { kind: 'name', text: id, fact: hole.diameter.id },
-            desk.figure(hole.at.x),
-            desk.figure(hole.at.y),
+            desk.figure(hole.at.x, { fraction: false }),
+            desk.figure(hole.at.y, { fraction: false }),
             desk.figure(hole.diameter, { fraction: true }),
             spec.location.depth ? desk.figure(spec.location.depth) : say('rough-sawing.through'),
           ]),
