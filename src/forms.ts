@@ -46,7 +46,7 @@ export function printChartForms(
         return chartSheets(card, subject, facts);
       }),
   );
-  return printed(host, compiled, on, (of, assets) => printCharts({ sheets, ...of }, assets), wish);
+  return printWith(host, compiled, on, (of, assets) => printCharts({ sheets, ...of }, assets), wish);
 }
 
 /** The traveller of an order with its name among files; or why there is none. */
@@ -67,7 +67,7 @@ export const printTravellerForms = (
   compiled: Compiled,
   travellers: readonly PostedTraveller[],
   on: string,
-): Printed => printed(host, compiled, on, (of, assets) => printTravellers(travellers, of, assets));
+): Printed => printWith(host, compiled, on, (of, assets) => printTravellers(travellers, of, assets));
 
 /** First-piece reports of a model: of all its stations and hands, or of those asked for. */
 export function printFirstPieceForms(
@@ -88,7 +88,7 @@ export function printFirstPieceForms(
   const wanted = reports.filter(
     ({ key }) => key.station === (asked.station ?? key.station) && key.hand === (asked.hand ?? key.hand),
   );
-  return printed(host, compiled, on, (of, assets) =>
+  return printWith(host, compiled, on, (of, assets) =>
     printFirstPieces(
       wanted.map((report) => ({ report, posting })),
       of,
@@ -98,7 +98,7 @@ export function printFirstPieceForms(
 }
 
 /** With the templates, the words and the paper of this workspace; mistakes in them shown at their places. */
-function printed(
+export function printWith(
   host: Host,
   { checked }: Pick<Compiled, 'checked'>,
   date: string,

@@ -5,8 +5,9 @@
 import { compileAll } from './compile.ts';
 import type { Host } from './host/host.ts';
 import { sameCardKey } from './release/keys.ts';
-import type { Release, ReleasedFact } from './release/record.ts';
-import { frozenFacts } from './releases.ts';
+import type { Release } from './release/record.ts';
+import { statesOf } from './facts/state.ts';
+import type { FactState } from './facts/state.ts';
 import { formatPlain } from './units/format.ts';
 import type { Quantity } from './units/quantity.ts';
 import { isError } from './compile.ts';
@@ -47,7 +48,7 @@ export function recompute(host: Host, release: Release, on: string): Recomputed 
   const errors = [...compiled.checked.findings, ...model.findings].filter(isError).map(({ what }) => what);
   const moved = new Map<string, Moved>();
   for (const { subject, facts } of model.hands) {
-    const now = new Map(frozenFacts(facts).map((fact) => [fact.id, fact]));
+    const now = new Map(statesOf(facts, subject).map((fact) => [fact.id, fact]));
     for (const was of release.facts[subject.hand] ?? []) {
       const one = movedFrom(was, now.get(was.id));
       if (one && !moved.has(was.id)) moved.set(was.id, one);
@@ -62,7 +63,7 @@ export function recompute(host: Host, release: Release, on: string): Recomputed 
 /** A model's own file: bases and the plant stay. */
 const isModel = (path: string): boolean => /^models\/[^/]+\.yaml$/.test(path);
 
-function movedFrom(was: ReleasedFact, now: ReleasedFact | undefined): Moved | undefined {
+function movedFrom(was: FactState, now: FactState | undefined): Moved | undefined {
   if (!now) return { fact: was.id, was: was.text, now: 'none' };
   if (was.text === now.text) return undefined;
   const moved = { fact: was.id, was: was.text, now: now.text };

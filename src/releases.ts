@@ -12,15 +12,14 @@ import type { Card } from './cards/card.ts';
 import { factsOf } from './cards/facts-of.ts';
 import type { Facts } from './facts/facts.ts';
 import { leavesOf } from './facts/leaves.ts';
-import { showValue } from './facts/show.ts';
+import { statesOf } from './facts/state.ts';
 import type { Host } from './host/host.ts';
 import type { PrintSheet } from './print/print.ts';
 import { resolvedData } from './read/resolved.ts';
-import type { Quantity } from './units/quantity.ts';
 import type { Entry } from './release/entries.ts';
 import { FOLDER, readLedger, sha256 } from './release/ledger.ts';
 import { recordText } from './release/record.ts';
-import type { Release, ReleasedCard, ReleasedFact, ReleasedSheet } from './release/record.ts';
+import type { Release, ReleasedCard, ReleasedSheet } from './release/record.ts';
 import { stateOn } from './release/state.ts';
 import type { State } from './release/state.ts';
 import type { Known } from './release/wall.ts';
@@ -59,12 +58,13 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
   const { plant } = compiled.checked.workspace;
   const printed = printForRelease(host, compiled, id, on);
   const factsFor = (hand: string) => model.hands.find(({ subject }) => subject.hand === hand)!.facts;
-  const cards = model.cards.map(({ card, code }): ReleasedCard => ({
+  const cards = model.cards.map(({ card, code, reads }): ReleasedCard => ({
     key: card.key,
     code,
     station: card.station.text,
     files: filesOf(card, [...printed.files.keys()]),
     card,
+    reads,
     rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
     names: namedRows(factsOf(card)),
     limits: printed.limits.get(code)!,
@@ -96,7 +96,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
       spec: JSON.stringify(resolvedData(source.root!, source.variants[0]!.spec)),
       plant: Object.fromEntries(plantLines),
       cards,
-      facts: Object.fromEntries(model.hands.map(({ subject, facts }) => [subject.hand, frozenFacts(facts)])),
+      facts: Object.fromEntries(model.hands.map(({ subject, facts }) => [subject.hand, statesOf(facts, subject)])),
       pages: Object.fromEntries(pages),
       sheets: printed.sheets.flatMap((sheet) => stretchOf(sheet, new Map(pages))),
       assets: Object.fromEntries(carried.map(([path, content]) => [path, sha256(content)])),
@@ -144,28 +144,6 @@ function rowsOf(facts: Facts, ids: Iterable<string>): readonly string[] {
   for (const id of ids) visit(id);
   return [...rows].toSorted();
 }
-
-/** All that has a text or a number, in the order of the derivations. */
-export const frozenFacts = (facts: Facts): readonly ReleasedFact[] =>
-  facts.all().flatMap(({ id, origin, state }) => {
-    if (!state.ok || origin.kind === 'measured' || id.startsWith('measured.') || id.startsWith('likely.')) return [];
-    const { value } = state;
-    return [
-      { id, text: showValue(value), from: origin.kind, ...(isQuantity(value) ? { number: numberOf(value) } : {}) },
-    ];
-  });
-
-const isQuantity = (value: unknown): value is Quantity =>
-  typeof value === 'object' && value !== null && 'kind' in value && 'decimals' in value && 'value' in value;
-
-const numberOf = ({ kind, value, low, high, unit, decimals }: Quantity): NonNullable<ReleasedFact['number']> => ({
-  kind,
-  value,
-  ...(low === undefined ? {} : { low }),
-  ...(high === undefined ? {} : { high }),
-  unit,
-  decimals,
-});
 
 /** Where a release lies: its name carries its content, so that two attempts never meet in one file. */
 export function recordFile(release: Release): {

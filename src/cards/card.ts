@@ -116,7 +116,10 @@ export type LineKind =
   | 'cover'
   | 'relief'
   | 'contour'
-  | 'leader';
+  | 'leader'
+  /** Of two states laid over each other: what is only in the one before, and only in the one after. */
+  | 'was'
+  | 'now';
 
 /** What an area is. `left-thinnest` … `left-thick`: steps of how much wood is left, the thinnest first; `nothing`: none. */
 export type Hatch =
@@ -244,4 +247,6 @@ export interface Posting {
 export interface MadeCard {
   readonly card: Card;
   readonly code: string;
+  /** Ids of all facts that were looked at to make it. */
+  readonly reads: readonly string[];
 }

@@ -29,15 +29,18 @@ function codeOf(content: unknown): string {
   return `${code.slice(0, 4)}-${code.slice(4)}`;
 }
 
-/** Keys sorted, the ids of facts left out: where a number came from is no part of what the card says. */
-function canonical(value: unknown): string {
+/** Where a number came from is no part of what the card says; nor is the aim between two limits, which prints nowhere. */
+const UNSAID: ReadonlySet<string> = new Set(['fact', 'target']);
+
+/** Keys sorted, what the card does not say left out. */
+export function canonical(value: unknown): string {
   // The lines of a drawing: what is written of each number alone is written of all at once.
   if (Array.isArray(value) && value.every(Number.isFinite)) return JSON.stringify(value);
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
   if (typeof value === 'number' && Number.isFinite(value)) return String(value);
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const content = value as Readonly<Record<string, unknown>>;
-  const keys = Object.keys(content).filter((key) => key !== 'fact' && content[key] !== undefined);
+  const keys = Object.keys(content).filter((key) => !UNSAID.has(key) && content[key] !== undefined);
   return `{${keys
     .toSorted()
     .map((key) => `${JSON.stringify(key)}:${canonical(content[key])}`)

@@ -1,6 +1,7 @@
 /** Facts to numbers on a card: the gauge's unit first and limits rounded inward to what it reads. */
 import type { DerivedFacts, Use } from '../facts/facts.ts';
 import type { Leaf } from '../facts/leaf.ts';
+import type { FactNumber } from '../facts/state.ts';
 import { formatMass } from '../units/mass.ts';
 import { decimalsKept, formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
 import type { PrintedLimits } from '../units/limits.ts';
@@ -68,6 +69,13 @@ export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
   return typeof ref === 'string'
     ? figureOf(id, read, computedDecimals(read, style), style)
     : figureOf(id, read, givenDecimals(read), { ...style, fraction: style.fraction ?? isOnRule(read) });
+}
+
+/** A number of the fact of that id, somewhere between two states of it, repeated in the other system. */
+export function figureOfState(id: string, number: FactNumber, value: number): Figure {
+  const q = inUnit({ ...number, value }, readingUnit({ ...number, value }));
+  const most = q.kind !== 'length' ? Math.max(q.decimals, 1) : q.unit === 'in' ? 4 : 3;
+  return figureOf(id, q, Math.min(exactDecimals(value, q.unit) ?? most, most));
 }
 
 /** The same in a unit it is read in, as fine as it was. */

@@ -39,14 +39,15 @@ export function makeCards(subject: Subject, facts: Facts, permits: readonly Perm
     const made = makeCard(station, subject, facts, permits);
     if ('finding' in made) findings.push(made.finding);
     else {
-      cards.push({ card: made.card, code: contentCode(made.card) });
+      cards.push({ card: made.card, code: contentCode(made.card), reads: made.reads });
       seen.push(made.seen);
     }
   }
   return { cards, seen, findings };
 }
 
-type MadeOne = { readonly card: Card; readonly seen: CardSeen } | { readonly finding: Finding };
+type MadeOne =
+  { readonly card: Card; readonly seen: CardSeen; readonly reads: readonly string[] } | { readonly finding: Finding };
 
 function makeCard(station: Station, subject: Subject, facts: Facts, permits: readonly Permitted[]): MadeOne {
   const { spec, plant } = subject;
@@ -83,7 +84,7 @@ function makeCard(station: Station, subject: Subject, facts: Facts, permits: rea
       ],
     };
   });
-  if (reading.ok) return { card: reading.value, seen: seenOn(reading.value, record) };
+  if (reading.ok) return { card: reading.value, seen: seenOn(reading.value, record), reads: reading.inputs };
   const finding: Finding = {
     id: 'card-not-made',
     severity: 'error',

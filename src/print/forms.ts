@@ -14,6 +14,8 @@ export interface FormsOf {
   readonly paper: Paper;
   /** YYYY-MM-DD the print is made for. */
   readonly date: string;
+  /** Each page carries its style and fonts: it is a file that is sent about. */
+  readonly carried?: true;
 }
 
 export interface Form {
@@ -29,7 +31,11 @@ export interface MadeForm {
   readonly svg?: string;
 }
 
-export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf, assets: PrintAssets): PrintOutput {
+export function printForms(
+  forms: readonly Form[],
+  { plantName, paper, carried }: FormsOf,
+  assets: PrintAssets,
+): PrintOutput {
   const findings = new Map<string, Finding>();
   const tell = (finding: Finding) => findings.set([finding.id, finding.place.file, finding.what].join('\n'), finding);
   const talk = speech(assets.words, tell);
@@ -48,7 +54,9 @@ export function printForms(forms: readonly Form[], { plantName, paper }: FormsOf
   for (const { name, made } of forms) {
     const { title, body, svg } = made(talk, render);
     if (svg !== undefined) files.set(`${name}.svg`, `${svg}\n`);
-    const link = `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
+    const link = carried
+      ? `<style>${carriedCss(assets)}</style>`
+      : `<link rel="stylesheet" href="${relative(`${name}.html`, 'assets/print.css')}">`;
     files.set(`${name}.html`, document(title, link, body));
     sheets.push({ name: `${name}.pdf`, title, body, paper });
   }

@@ -36,5 +36,4 @@ export function cardsForOrder(
   return { revision: of.released.revision, cards: of.record.cards.map(madeOf), said: new Map(said) };
 }
 
-/** A record of this format holds cards of this shape. */
-const madeOf = ({ card, code }: ReleasedCard): MadeCard => ({ card: card as MadeCard['card'], code });
+const madeOf = ({ card, code, reads }: ReleasedCard): MadeCard => ({ card, code, reads });

@@ -1,6 +1,6 @@
 /** A frozen release: everything that is needed to post it again, whatever becomes of the plant, the templates and this program. */
-import type { CardKey } from '../cards/card.ts';
-import type { Kind } from '../units/quantity.ts';
+import type { Card, CardKey } from '../cards/card.ts';
+import type { FactState } from '../facts/state.ts';
 
 export interface ReleasedCard {
   readonly key: CardKey;
@@ -8,29 +8,16 @@ export interface ReleasedCard {
   readonly station: string;
   /** Paths of its page and its drawings in the tree, the page first. */
   readonly files: readonly string[];
-  /** As plain data, numbers as text. */
-  readonly card: unknown;
+  /** As plain data, numbers as text: a record of this format holds cards of this shape. */
+  readonly card: Card;
+  /** Ids of all facts that were looked at to make it. */
+  readonly reads: readonly string[];
   /** Rows of the plant that went into it, `cutters.mill-8`. */
   readonly rows: readonly string[];
   /** Those of them that it names: what is asked for at the station itself. */
   readonly names: readonly string[];
   /** Limits on it: what they are of in words, and as they stand there. */
   readonly limits: readonly { readonly fact: string; readonly what: string; readonly text: string }[];
-}
-
-/** A fact with its number, for what is compared later. */
-export interface ReleasedFact {
-  readonly id: string;
-  readonly text: string;
-  readonly from: 'given' | 'plant' | 'measured' | 'published' | 'derived';
-  readonly number?: {
-    readonly kind: Kind;
-    readonly value: number;
-    readonly low?: number;
-    readonly high?: number;
-    readonly unit: string;
-    readonly decimals: number;
-  };
 }
 
 export interface ReleasedSheet {
@@ -55,7 +42,7 @@ export interface Release {
   readonly plant: Readonly<Record<string, string>>;
   readonly cards: readonly ReleasedCard[];
   /** By hand. */
-  readonly facts: Readonly<Record<string, readonly ReleasedFact[]>>;
+  readonly facts: Readonly<Record<string, readonly FactState[]>>;
   /** Pages and drawings by path; what is laid over them stands as slots. */
   readonly pages: Readonly<Record<string, string>>;
   /** What paper is printed from: a stretch of a page, and the paper. */

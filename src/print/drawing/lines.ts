@@ -26,6 +26,9 @@ export const LINE_TYPES: Readonly<Record<LineKind, LineType>> = {
   contour: { width: 0.25, dashes: [4, 0.8] },
   relief: { width: 0.5, dashes: [3, 1, 0.6, 1] },
   cover: { width: 0.25, dashes: [0.6, 0.9] },
+  // Dots for what is no more, the thickest line for what has come: neither is taken for a line of a card.
+  was: { width: 0.6, dashes: [0.6, 1.5] },
+  now: { width: 1, dashes: [] },
 };
 
 export function lineAttributes(kind: LineKind): string {

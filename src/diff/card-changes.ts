@@ -1,0 +1,207 @@
+/** What is different on a card, thing by thing. Where its code changed, something is said: that holds by construction. */
+import type { Arg, Card, Figure, Limits, Line } from '../cards/card.ts';
+import { canonical } from '../cards/code.ts';
+import { figureOfState } from '../cards/figures.ts';
+import { say } from '../cards/station.ts';
+import type { FactState } from '../facts/state.ts';
+import type { Change } from './change.ts';
+import type { Item, Pair } from './items.ts';
+import { about, itemsOf, unlike } from './items.ts';
+import { moveOf } from './move.ts';
+import type { Move } from './move.ts';
+
+/** The facts of both sides, and what a changed one goes back to. */
+export interface Facts {
+  readonly old: ReadonlyMap<string, FactState>;
+  readonly new: ReadonlyMap<string, FactState>;
+  readonly roots: (fact: string) => readonly string[];
+}
+
+export function cardChanges(before: Card, after: Card, facts: Facts): readonly Change[] {
+  const changes = unlike(itemsOf(before), itemsOf(after)).flatMap((pair) => changesOf(pair, facts));
+  if (changes.length > 0 || canonical(before) === canonical(after)) return changes;
+  // The same things in another order, or under other heads.
+  return [{ is: 'order', how: 'changed', tag: 'card', line: say('change.order'), also: [], moves: [], because: [] }];
+}
+
+function changesOf(pair: Pair, facts: Facts): readonly Change[] {
+  const { old, new: now } = pair;
+  const item = (now ?? old)!;
+  const how = old && now ? 'changed' : now ? 'new' : 'gone';
+  const lines = old && now ? changedLines(old, now) : [aloneLine(item, how)];
+  const because = [...new Set([...factsIn(old), ...factsIn(now)].flatMap((fact) => facts.roots(fact)))];
+  return lines.map(({ line, numbers }) => {
+    const moves = numbers.flatMap((each) => movesOf(each, facts));
+    return {
+      is: item.is,
+      how,
+      tag: 'card',
+      line,
+      also: moves.flatMap((move) => moveLines(move, facts)),
+      moves,
+      because,
+      ...(now ? { at: now.at } : {}),
+    };
+  });
+}
+
+interface Told {
+  readonly line: Line;
+  readonly numbers: readonly (readonly [Arg, Arg])[];
+}
+
+/** Both states of a thing: number against number, cell against cell; of a sentence, the whole of it. */
+function changedLines(old: Item, now: Item): readonly Told[] {
+  if (old.is === 'key-number' && now.is === 'key-number')
+    return [valueLine(now.number.label, old.number.value, now.number.value)];
+  if (old.is === 'tool' && now.is === 'tool') return [valueLine(now.tool.role, old.tool.name, now.tool.name)];
+  if (old.is === 'check' && now.is === 'check') return checkLines(old, now);
+  if (old.is === 'row' && now.is === 'row') return rowLines(old, now);
+  if (old.is === 'head' && now.is === 'head') return [valueLine(say(`change.head.${now.of}`), old.value, now.value)];
+  if (now.is === 'drawing')
+    return [{ line: say('change.drawing.changed', { what: now.drawing.caption }), numbers: [] }];
+  if (now.is === 'picture')
+    return [{ line: say('change.picture.changed', { what: now.picture.caption }), numbers: [] }];
+  if ('line' in old && 'line' in now) {
+    const line = say(`change.${now.is}.changed`, { new: now.line, old: old.line });
+    return [{ line, numbers: numbersIn(old.line, now.line) }];
+  }
+  return [aloneLine(now, 'new')];
+}
+
+const valueLine = (what: Line, old: Arg, now: Arg): Told => ({
+  line: say('change.value', { what, new: now, old }),
+  numbers: numbersIn(old, now),
+});
+
+function checkLines({ check: old }: Item & { is: 'check' }, { check: now }: Item & { is: 'check' }): readonly Told[] {
+  const same = (a: unknown, b: unknown) => canonical(a) === canonical(b);
+  const part = (id: string, from: Arg | undefined, to: Arg | undefined): readonly Told[] =>
+    same(from, to)
+      ? []
+      : [
+          {
+            line: say(`change.check-part.${id}`, {
+              what: now.what,
+              new: to ?? say('change.none'),
+              old: from ?? say('change.none'),
+            }),
+            numbers: from && to ? numbersIn(from, to) : [],
+          },
+        ];
+  const boxes = (labels: readonly Arg[]): Arg => ({ kind: 'series', items: labels });
+  return [
+    ...(same(old.what, now.what)
+      ? []
+      : [
+          {
+            line: say('change.check.changed', { new: now.what, old: old.what }),
+            numbers: numbersIn(old.what, now.what),
+          },
+        ]),
+    ...part('limits', old.limits, now.limits),
+    ...part('gauge', old.gauge, now.gauge),
+    ...part('often', old.often, now.often),
+    ...(same(old.boxes, now.boxes) ? [] : [{ line: say('change.check-part.boxes', { what: now.what }), numbers: [] }]),
+  ];
+}
+
+function rowLines(old: Item & { is: 'row' }, now: Item & { is: 'row' }): readonly Told[] {
+  const head = (column: number) => now.columns[column] ?? say('change.none');
+  const row = rowName(now);
+  const told = now.cells.flatMap((cell, i): Told[] => {
+    const was = old.cells[i];
+    if (!was || canonical(was) === canonical(cell)) return [];
+    return [{ line: say('change.cell', { row, column: head(i), new: cell, old: was }), numbers: numbersIn(was, cell) }];
+  });
+  return told.length > 0 ? told : [{ line: say('change.row.changed', { what: now.title, row }), numbers: [] }];
+}
+
+/** Its first cells, as far as they are words; of a row of numbers, that of its table. */
+function rowName({ title, cells }: Item & { is: 'row' }): Arg {
+  const words = cells.slice(0, 2).filter((cell) => /\p{L}{3}/u.test(about(cell)));
+  return words.length > 0 ? { kind: 'series', items: words } : { kind: 'series', items: [title, ...cells.slice(0, 1)] };
+}
+
+function aloneLine(item: Item, how: 'new' | 'gone' | 'changed'): Told {
+  const line = (what: Arg, more: Readonly<Record<string, Arg>> = {}) =>
+    say(`change.${item.is}.${how}`, { what, ...more });
+  const numbers: Told['numbers'] = [];
+  switch (item.is) {
+    case 'key-number':
+      return { line: line(item.number.label, { value: item.number.value }), numbers };
+    case 'tool':
+      return { line: line(item.tool.name), numbers };
+    case 'check':
+      return { line: line(item.check.what), numbers };
+    case 'row':
+      return { line: line(item.title, { row: rowName(item) }), numbers };
+    case 'drawing':
+      return { line: line(item.drawing.caption), numbers };
+    case 'picture':
+      return { line: line(item.picture.caption), numbers };
+    case 'head':
+      return { line: line(item.value), numbers };
+    default:
+      return { line: line(item.line), numbers };
+  }
+}
+
+/** Numbers that stand in the same place of both. */
+function numbersIn(old: Arg, now: Arg): readonly (readonly [Figure | Limits, Figure | Limits])[] {
+  if ((old.kind === 'figure' || old.kind === 'limits') && (now.kind === 'figure' || now.kind === 'limits'))
+    return canonical(old) === canonical(now) ? [] : [[old, now]];
+  if (old.kind === 'series' && now.kind === 'series' && old.items.length === now.items.length)
+    return now.items.flatMap((item, i) => numbersIn(old.items[i]!, item));
+  if (old.kind === 'line' && now.kind === 'line' && old.say === now.say)
+    return Object.keys(now.with).flatMap((name) => (old.with[name] ? numbersIn(old.with[name], now.with[name]!) : []));
+  return [];
+}
+
+type FactMove = Move & { readonly fact: string };
+
+function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMove[] {
+  if (!('fact' in old) || !('fact' in now)) return [];
+  const [from, to] = [facts.old.get(old.fact)?.number, facts.new.get(now.fact)?.number];
+  const move = from && to && moveOf(from, to);
+  if (!move || (move.by === 0 && move.limits === undefined)) return [];
+  const { limits, ...size } = move;
+  // What is printed as one number has no limits for whoever reads it.
+  return [{ fact: now.fact, ...size, ...(limits && now.kind === 'limits' ? { limits } : {}) }];
+}
+
+/** `0.4 mm (.016 in) less, 167 % of its tolerance`, and what became of the limits. */
+export function moveLines(
+  { fact, kind, by, ofTolerance, limits }: FactMove,
+  facts: Pick<Facts, 'new'>,
+): readonly Line[] {
+  const number = facts.new.get(fact)!.number!;
+  const unit = kind === 'temperature-difference' && number.kind === 'temperature' ? `Δ${number.unit}` : number.unit;
+  const size = figureOfState(fact, { ...number, kind, unit }, Math.abs(by));
+  const way = by > 0 ? 'more' : 'less';
+  const share =
+    ofTolerance === undefined
+      ? say(`change.${way}`, { by: size })
+      : say(`change.${way}-of`, { by: size, share: percent(fact, ofTolerance) });
+  return [...(by === 0 ? [] : [share]), ...(limits ? [say(`change.limits.${limits}`)] : [])];
+}
+
+function percent(fact: string, share: number): Figure {
+  const number = { kind: 'fraction', value: share, unit: '%', decimals: 0 } as const;
+  const whole = Math.max(1, Math.round(share * 100)) / 100;
+  return figureOfState(fact, number, whole);
+}
+
+/** Ids of the facts a thing shows. */
+function factsIn(item: Item | undefined): readonly string[] {
+  const ids: string[] = [];
+  const walk = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    for (const [key, field] of Object.entries(value)) {
+      if (key === 'fact' && typeof field === 'string') ids.push(field);
+      else walk(field);
+    }
+  };
+  walk(item);
+  return ids;
+}
