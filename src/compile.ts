@@ -11,7 +11,7 @@
 import { makeCards } from './cards/make.ts';
 import type { Made } from './cards/make.ts';
 import { makeSheets } from './cards/sheets.ts';
-import type { MadeCard, Posting, StationSheet } from './cards/card.ts';
+import type { CardChanges, MadeCard, Posting, StationSheet } from './cards/card.ts';
 import { loadAssets } from './assets.ts';
 import { sheetCode } from './cards/code.ts';
 import { permitted, withoutPermitted } from './permits.ts';
@@ -184,14 +184,26 @@ export interface Printed {
   readonly findings: readonly RenderedFinding[];
 }
 
-/** Step five: HTML, SVG and JSON of everything, and the sheets for paper. `on` is the day it is made for. */
-export function printCompiled(host: Host, compiled: Compiled, on: string, wish: PrintWish = {}): Printed {
+/**
+ * Step five: HTML, SVG and JSON of everything, and the sheets for paper. `on` is the day it is made for, `changes` what became
+ * of cards since the release in force, by their codes.
+ */
+export function printCompiled(
+  host: Host,
+  compiled: Compiled,
+  on: string,
+  wish: PrintWish = {},
+  changes: ReadonlyMap<string, CardChanges> = new Map(),
+): Printed {
   const { checked } = compiled;
   const general = wished(textsOf(checked.workspace.plant), wish);
   const { assets, findings: inWords, texts: own } = loadAssets(host, general);
   const texts = new Map([...checked.workspace.texts, ...own]);
   const shown = (findings: readonly Finding[]) => findings.map((finding) => renderFinding(finding, texts));
-  const posting = (revision: string, code: string): Posting => ({ revision, status: 'draft', date: on, code });
+  const posting = (revision: string, code: string): Posting => {
+    const changed = changes.get(code);
+    return { revision, status: 'draft', date: on, code, ...(changed ? { changes: changed } : {}) };
+  };
   const output = printAll(
     {
       models: compiled.models.map(({ id, title, revision, cards, findings }) => ({

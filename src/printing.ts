@@ -1,4 +1,5 @@
 /** What is printed beside the cards of a compile: a model for its release, templates at full size, the page that leads to what hangs. */
+import type { CardChanges } from './cards/card.ts';
 import type { Compiled, Printed } from './compile.ts';
 import { isError, shownPictures } from './compile.ts';
 import { languagesAt, textsOf } from './plant-texts.ts';
@@ -18,7 +19,13 @@ import type { Words } from './print/words.ts';
 import { printAll } from './print/print.ts';
 
 /** Step five for a release: one model's cards with slots for what is laid over them, standing by themselves. */
-export function printForRelease(host: Host, compiled: Compiled, id: string, on: string) {
+export function printForRelease(
+  host: Host,
+  compiled: Compiled,
+  id: string,
+  on: string,
+  changes: ReadonlyMap<string, CardChanges>,
+) {
   const general = textsOf(compiled.checked.workspace.plant);
   const { assets, findings } = loadAssets(host, general);
   const model = compiled.models.find((one) => one.id === id)!;
@@ -31,7 +38,7 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
           revision: model.revision,
           cards: model.cards.map(({ card, code }) => ({
             card,
-            posting: { revision: model.revision, status: 'released', date: on, code },
+            posting: { revision: model.revision, status: 'released', date: on, code, ...changedAt(changes, code) },
           })),
           findings: [],
         },
@@ -67,6 +74,11 @@ export function printForRelease(host: Host, compiled: Compiled, id: string, on: 
     findings: [...findings, ...output.findings],
   };
 }
+
+const changedAt = (changes: ReadonlyMap<string, CardChanges>, code: string) => {
+  const of = changes.get(code);
+  return of ? { changes: of } : {};
+};
 
 /** Templates at full size of these models, of which none has an error: of all hands, or of one; on the plant's paper, or another. */
 export function printFullSizes(

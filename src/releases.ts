@@ -8,7 +8,10 @@
 import type { Compiled } from './compile.ts';
 import { isError } from './compile.ts';
 import { printForRelease } from './printing.ts';
-import type { Card } from './cards/card.ts';
+import type { Card, CardChanges } from './cards/card.ts';
+import { stateOfModel, stateOfRelease } from './comparing.ts';
+import type { ModelState } from './diff/model-state.ts';
+import { changesSince } from './diff/since.ts';
 import { factsOf } from './cards/facts-of.ts';
 import type { Facts } from './facts/facts.ts';
 import { leavesOf } from './facts/leaves.ts';
@@ -20,7 +23,7 @@ import type { Entry } from './release/entries.ts';
 import { FOLDER, readLedger, sha256 } from './release/ledger.ts';
 import { recordText } from './release/record.ts';
 import type { Release, ReleasedCard, ReleasedSheet } from './release/record.ts';
-import { stateOn } from './release/state.ts';
+import { hangs, stateOn } from './release/state.ts';
 import type { State } from './release/state.ts';
 import type { Known } from './release/wall.ts';
 
@@ -51,12 +54,13 @@ export interface Frozen {
   readonly broken: boolean;
 }
 
-/** A model as it stands, frozen. It has no error: its cards are there. */
-export function freeze(host: Host, compiled: Compiled, id: string, on: string): Frozen {
+/** A model as it stands, frozen. It has no error: its cards are there. `before`: the release before it. */
+export function freeze(host: Host, compiled: Compiled, id: string, on: string, before?: Release): Frozen {
   const model = compiled.models.find((one) => one.id === id)!;
   const source = compiled.checked.workspace.models.find((one) => one.id === id)!;
   const { plant } = compiled.checked.workspace;
-  const printed = printForRelease(host, compiled, id, on);
+  const changes = before ? changesWith(before, stateOfModel(model, compiled.checked)) : new Map<string, CardChanges>();
+  const printed = printForRelease(host, compiled, id, on, changes);
   const factsFor = (hand: string) => model.hands.find(({ subject }) => subject.hand === hand)!.facts;
   const cards = model.cards.map(({ card, code, reads }): ReleasedCard => ({
     key: card.key,
@@ -67,6 +71,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
     reads,
     rows: rowsOf(factsFor(card.key.hand), factsOf(card)),
     names: namedRows(factsOf(card)),
+    ...(changes.has(code) ? { changes: changes.get(code)! } : {}),
     limits: printed.limits.get(code)!,
   }));
   const used = new Set(cards.flatMap(({ rows }) => rows));
@@ -104,6 +109,23 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string): 
       words: printed.words,
     },
   };
+}
+
+/** A card that stays as it was keeps what it showed of its last change. */
+function changesWith(before: Release, now: ModelState): ReadonlyMap<string, CardChanges> {
+  const kept = before.cards.flatMap(({ code, changes }) => (changes ? [[code, changes] as const] : []));
+  return new Map([...kept, ...changesSince(stateOfRelease(before), now)]);
+}
+
+/** What became of the cards of each model since its release in force, by their codes. */
+export function changesInForce({ known }: Released, { models, checked }: Compiled): ReadonlyMap<string, CardChanges> {
+  const of = (id: string) => known.findLast(({ record, released }) => record.model === id && hangs(released));
+  return new Map(
+    models.flatMap((model) => {
+      const before = of(model.id);
+      return before && model.cards.length > 0 ? [...changesWith(before.record, stateOfModel(model, checked))] : [];
+    }),
+  );
 }
 
 /** As printing names them: the page, then its drawings, in each language. */

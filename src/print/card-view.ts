@@ -2,7 +2,9 @@
  * A card as its templates see it: every text resolved, every name always there (null where a card has nothing), so that a
  * template that asks for something else asks in vain.
  */
-import type { Card, Caution, Check, Drawing, Table } from '../cards/card.ts';
+import type { Card, Caution, Check, Drawing, Line, Table } from '../cards/card.ts';
+import { changeMarks } from './change-marks.ts';
+import type { Mark } from './change-marks.ts';
 import { drawOnPage } from './drawing/drawing.ts';
 import type { Paper, PostedCard, PrintInput } from './input.ts';
 import { keyNumberView } from './key-number-view.ts';
@@ -27,6 +29,10 @@ export function cardView({ card, posting, plantName, paper, pictures }: CardView
   const station = talk.name(card.station.text);
   const overlay = overlayOf(posting, talk);
   const often = oftenAll(card, talk);
+  const { changed, mark } = changeMarks(posting.changes, talk);
+  const marked = (section: string, lines: readonly Line[]) =>
+    lines.map((line, i) => mark(`${section}/${i}`, talk.html(line)));
+  const tables = card.tables.map((table, i) => tableView(table, `tables/${i}`, talk, mark));
   return {
     page,
     pageRule: markup(
@@ -42,6 +48,7 @@ export function cardView({ card, posting, plantName, paper, pictures }: CardView
     revision: overlay.revision,
     date: overlay.date,
     over: overlay.over,
+    changed,
     code: posting.code,
     status: overlay.status,
     qr: qrMarkup(posting.code),
@@ -49,23 +56,32 @@ export function cardView({ card, posting, plantName, paper, pictures }: CardView
     leftHand: card.key.hand === 'left',
     finishes: card.finishNames.map((name) => talk.name(name.text)).join(' · '),
     decides: talk.name(card.decides.text),
-    keyNumbers: card.keyNumbers.map((number) => keyNumberView(number, talk)),
-    steps: card.steps.map((step) => talk.html(step)),
+    keyNumbers: card.keyNumbers.map((number, i) => {
+      const view = keyNumberView(number, talk);
+      return { ...view, label: mark(`keyNumbers/${i}`, view.label) };
+    }),
+    steps: marked('steps', card.steps),
     pictures: (card.pictures ?? []).map((picture) => pictureView(picture, pictures, talk)),
-    drawings,
-    tools: card.tools.map(({ role, name }) => ({ role: talk.html(role), name: talk.html(name) })),
+    drawings: drawings.map((view) => ({ ...view, caption: mark(`drawings/${view.id}`, view.caption) })),
+    tools: card.tools.map(({ role, name }, i) => ({
+      role: mark(`tools/${i}`, talk.html(role)),
+      name: talk.html(name),
+    })),
     // What holds for all checks is said once, above them.
     oftenAll: often,
-    checks: card.checks.map((check) => checkView(check, talk, often !== null)),
+    checks: card.checks.map((check, i) => {
+      const view = checkView(check, talk, often !== null);
+      return { ...view, what: mark(`checks/${i}`, view.what) };
+    }),
     accepts: card.accepts ? talk.html(card.accepts) : null,
-    whenOut: card.whenOut.map((line) => talk.html(line)),
-    cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk)),
-    notices: cautionView('notice', card, talk),
-    firstTables: card.tables.filter(({ place }) => place === 'first').map((table) => tableView(table, talk)),
-    tables: card.tables.filter(({ place }) => place !== 'first').map((table) => tableView(table, talk)),
-    notes: card.notes.map((note) => talk.name(note.text)),
-    permits: card.permits.map((line) => talk.html(line)),
-    signOff: card.signOff.map((line) => talk.html(line)),
+    whenOut: marked('whenOut', card.whenOut),
+    cautions: SIGNALS.flatMap((signal) => cautionView(signal, card, talk, mark)),
+    notices: cautionView('notice', card, talk, mark),
+    firstTables: tables.filter(({ first }) => first),
+    tables: tables.filter(({ first }) => !first),
+    notes: card.notes.map((note, i) => mark(`notes/${i}`, talk.html(note))),
+    permits: marked('permits', card.permits),
+    signOff: marked('signOff', card.signOff),
   };
 }
 
@@ -76,8 +92,10 @@ function keyParts({ key }: Card): string[] {
 const SIGNALS = ['danger', 'warning', 'caution'] as const;
 
 /** All cautions of one signal word in one panel; none where there are none. */
-function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
-  const lines = card.cautions.filter((caution) => caution.signal === signal).map(({ line }) => talk.html(line));
+function cautionView(signal: Caution['signal'], card: Card, talk: Speech, mark: Mark) {
+  const lines = card.cautions.flatMap((caution, i) =>
+    caution.signal === signal ? [mark(`cautions/${i}`, talk.html(caution.line))] : [],
+  );
   return lines.length > 0
     ? [{ signal, word: talk.phrase(`signals.${signal}`), sign: signMarkup(signal), lines, unreviewed: talk.unreviewed }]
     : [];
@@ -86,11 +104,14 @@ function cautionView(signal: Caution['signal'], card: Card, talk: Speech) {
 /** A table of one long row is read down, a name beside each number, two of them side by side. */
 const MOST_COLUMNS = 6;
 
-function tableView({ title, columns, rows, place }: Table, talk: Speech) {
+function tableView({ title, columns, rows, place }: Table, at: string, talk: Speech, mark: Mark) {
   const heads = columns.map((column) => talk.html(column));
-  const cells = rows.map((row) => row.map((cell) => talk.html(cell)));
+  const cells = rows.map((row, i) =>
+    row.map((cell, column) => (column === 0 ? mark(`${at}/${i}`, talk.html(cell)) : talk.html(cell))),
+  );
   const turned = rows.length === 1 && columns.length > MOST_COLUMNS && place !== 'form';
   return {
+    first: place === 'first',
     form: place === 'form',
     title: talk.html(title),
     columns: heads,

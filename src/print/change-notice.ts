@@ -94,7 +94,7 @@ function noticeView(notice: NoticeTold, { plantName, ...foot }: FormsOf, talk: S
     })),
     stations: stations.map(({ name, cards, untouched: keep }) => ({
       name: talk.name(name),
-      cards: cards.map((card) => cardView(card, page, talk)),
+      cards: cards.map((card) => cardView(card, talk)),
       keep:
         keep.length > 0
           ? talk.phrase('change-notice.untouched-here', { models: keep.join(talk.separator([]) + ' ') })
@@ -119,6 +119,7 @@ function noticeView(notice: NoticeTold, { plantName, ...foot }: FormsOf, talk: S
         lines: lines.map((line) => talk.html(line)),
       })),
     })),
+    drawings: drawingViews(stations, page, talk),
     acknowledge: stations.flatMap(({ name, cards }) =>
       cards.flatMap(({ title: model, hands, codes }) =>
         codes.map((code, i) => ({
@@ -141,31 +142,47 @@ function givenView({ id, old, new: now, oldAt, newAt, also, tag }: GivenTold, ta
     at: [...new Set([oldAt, newAt].flatMap((one) => one ?? []))].join(' · '),
     old: old === undefined ? null : shortened(talk.decimal(old)),
     now: now === undefined ? null : shortened(talk.decimal(now)),
-    size: also.map((line) => talk.html(line)),
+    size: sizeText(also, talk),
     where: talk.phrase(`change-notice.tag-${tag}`),
   };
 }
+
+const sizeText = (also: readonly Line[], talk: Speech): string =>
+  [...new Set(also.map((one) => talk.plain(one)))].join('; ');
 
 const LONGEST = 90;
 
 /** An outline is hundreds of numbers: its drawing shows it. */
 const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
-function cardView(card: CardTold, page: string, talk: Speech) {
+function cardView(card: CardTold, talk: Speech) {
   return {
     whose: whoseText(card, talk),
     codes: card.codes.map((codes) => codesText(codes, talk)),
     changes: card.changes.map(({ line, also, because }) => ({
       line: talk.html(line),
-      also: also.map((one) => talk.html(one)),
+      also: sizeText(also, talk),
       because: because.length > 0 ? talk.phrase('change-notice.because', { given: becauseText(because) }) : null,
     })),
-    overlays: card.overlays.map((drawing, i) => {
-      const uid = identifier(page, card.codes[0]?.new ?? '', drawing.id, String(i));
-      const words = (scale: number) => drawingWords(talk, talk.plain(drawing.caption), scale);
-      return { caption: talk.html(drawing.caption), svg: markup(drawOnPage(drawing, uid, words).svg) };
-    }),
   };
+}
+
+/** One that several stations have is drawn once. */
+function drawingViews(stations: NoticeTold['stations'], page: string, talk: Speech) {
+  const drawn = new Map<string, { readonly drawing: Drawing; readonly at: string[] }>();
+  for (const { name, cards } of stations)
+    for (const drawing of cards.flatMap(({ overlays }) => overlays)) {
+      const key = JSON.stringify([drawing.marks, drawing.scale]);
+      const at = talk.name(name);
+      const met = drawn.get(key);
+      if (!met) drawn.set(key, { drawing, at: [at] });
+      else if (!met.at.includes(at)) met.at.push(at);
+    }
+  return [...drawn.values()].map(({ drawing, at }, i) => {
+    const words = (scale: number) => drawingWords(talk, talk.plain(drawing.caption), scale);
+    const { svg } = drawOnPage(drawing, identifier(page, String(i), drawing.id), words);
+    return { at: at.join(', '), caption: talk.html(drawing.caption), svg: markup(svg) };
+  });
 }
 
 const MOST = 4;

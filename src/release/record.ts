@@ -1,5 +1,5 @@
 /** A frozen release: everything that is needed to post it again, whatever becomes of the plant, the templates and this program. */
-import type { Card, CardKey } from '../cards/card.ts';
+import type { Card, CardChanges, CardKey } from '../cards/card.ts';
 import type { FactState } from '../facts/state.ts';
 
 export interface ReleasedCard {
@@ -16,6 +16,8 @@ export interface ReleasedCard {
   readonly rows: readonly string[];
   /** Those of them that it names: what is asked for at the station itself. */
   readonly names: readonly string[];
+  /** Against the release in which it was another card, or was not there; absent of a first release. */
+  readonly changes?: CardChanges;
   /** Limits on it: what they are of in words, and as they stand there. */
   readonly limits: readonly { readonly fact: string; readonly what: string; readonly text: string }[];
 }

@@ -11,6 +11,8 @@ const SOME = [
   'models/ness/index.html',
   'models/tarn/machining-top-left.html',
   'models/carr/lamination.html',
+  // With a picture in it.
+  'models/tarn/trim-sawing.html',
   'stations/press/sheet.html',
   'checks.html',
 ];

@@ -7,6 +7,7 @@ import type { Compiled, Printed } from '../../compile.ts';
 import { findingText, renderFinding } from '../../findings/render.ts';
 import type { RenderedFinding } from '../../findings/render.ts';
 import type { PrintWish } from '../../plant-texts.ts';
+import { changesInForce, openReleases } from '../../releases.ts';
 import { unique } from '../../findings/unique.ts';
 import { counted } from '../count.ts';
 import { busy } from '../busy.ts';
@@ -64,7 +65,10 @@ async function cards(names: readonly string[], options: Options, io: Io): Promis
   }
   const compiled = part(whole, names, options.station, io);
   if (!compiled) return EXIT.usage;
-  const printed = printCompiled(host, compiled, on, wish);
+  const releases = openReleases(host, on);
+  if ('altered' in releases) io.err(`${releases.altered} What changed since a release is not shown.\n`);
+  const changes = 'altered' in releases ? new Map() : changesInForce(releases, compiled);
+  const printed = printCompiled(host, compiled, on, wish, changes);
   const findings = tell(compiled, printed, io);
   if (printed.findings.some((finding) => finding.severity === 'error')) {
     // A card with a gap in its words or blocks looks finished and is not: the cards there stay as they are.

@@ -67,12 +67,15 @@ function release(name: string, options: Options, io: Io): number {
     io.err(`${opened.altered} Nothing is released over it.\n`);
     return EXIT.errors;
   }
-  const frozen = busy(io, 'Freezing', () => freeze(host, compiled, name, on));
+  const before = opened.known.filter(({ released }) => released.model === name).at(-1);
+  const same = before?.released.revision === model.revision;
+  // Of the same letter it is worded anew, and is held against what was before that.
+  const against = same ? opened.known.filter(({ released }) => released.model === name).at(-2) : before;
+  const frozen = busy(io, 'Freezing', () => freeze(host, compiled, name, on, against?.record));
   if (frozen.broken) {
     io.err('The templates or words have errors: see platen cards. Nothing is released.\n');
     return EXIT.errors;
   }
-  const before = opened.known.filter(({ released }) => released.model === name).at(-1);
   const changes = changesOf(frozen.release, before);
   if (options.preview) {
     io.out(previewText(frozen, changes, before?.released.revision));

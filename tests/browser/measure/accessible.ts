@@ -39,6 +39,11 @@ export async function violations(page: Page): Promise<string[]> {
 }
 
 function answer(request: HTTPRequest, files: Files, lost: string[]): void {
+  // What a page carries inside itself is asked of nobody.
+  if (request.url().startsWith('data:')) {
+    request.continue().catch(() => undefined);
+    return;
+  }
   const path = decodeURIComponent(request.url().slice(ROOT.length));
   const body = files.get(path);
   if (body === undefined && path !== 'favicon.ico') lost.push(path);
