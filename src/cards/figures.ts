@@ -5,7 +5,7 @@ import type { FactNumber } from '../facts/state.ts';
 import { formatMass } from '../units/mass.ts';
 import { decimalsKept, formatFraction, formatLimits, formatNumber, formatSecond } from '../units/format.ts';
 import type { PrintedLimits } from '../units/limits.ts';
-import type { Kind, Quantity } from '../units/quantity.ts';
+import type { Quantity } from '../units/quantity.ts';
 import { secondUnit } from '../units/second.ts';
 import { ceilCount } from '../units/round.ts';
 import { readingUnit } from '../units/reading-unit.ts';

@@ -1,11 +1,11 @@
 /** What a user names on a command line, opened as a side of a comparison; or a word to the user and an exit code. */
-import { basename, dirname } from 'node:path';
 import { compileAll } from '../compile.ts';
 import type { Checked, Compiled } from '../compile.ts';
 import { kindOfFile, sideInForce, sideOfCompile, stateOfRelease, withFile, withPlant } from '../comparing.ts';
 import type { OpenedSide } from '../comparing.ts';
 import { offer } from '../findings/nearest.ts';
 import type { Host } from '../host/host.ts';
+import { folderAndName } from '../host/paths.ts';
 import { busy } from './busy.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
@@ -99,14 +99,15 @@ function openRelease(name: string, { ledger, io }: Desk): OpenedSide | number {
 }
 
 function openFile(name: string, { ledger, io }: Desk): OpenedSide | number {
-  const bytes = io.host(dirname(name)).read(basename(name));
+  const { folder, name: base } = folderAndName(name);
+  const bytes = io.host(folder).read(base);
   if (!bytes) {
     io.err(`There is no file ${name}.\n`);
     return EXIT.usage;
   }
   const kind = kindOfFile(bytes);
   const { host, on } = ledger;
-  const compiled = busy(io, `Checking ${name}`, () => compileAll(withFile(host, basename(name), bytes), on));
+  const compiled = busy(io, `Checking ${name}`, () => compileAll(withFile(host, base, bytes), on));
   const ids = kind === 'plant' ? compiled.models.map(({ id }) => id) : [kind.model];
   return sideOfCompile(name, compiled, ids, kind === 'plant');
 }

@@ -89,7 +89,6 @@ function checkLines({ check: old }: Item & { is: 'check' }, { check: now }: Item
             numbers: from && to ? numbersIn(from, to) : [],
           },
         ];
-  const boxes = (labels: readonly Arg[]): Arg => ({ kind: 'series', items: labels });
   return [
     ...(same(old.what, now.what)
       ? []
@@ -127,24 +126,17 @@ function aloneLine(item: Item, how: 'new' | 'gone' | 'changed'): Told {
   const line = (what: Arg, more: Readonly<Record<string, Arg>> = {}) =>
     say(`change.${item.is}.${how}`, { what, ...more });
   const numbers: Told['numbers'] = [];
-  switch (item.is) {
-    case 'key-number':
-      return { line: line(item.number.label, { value: item.number.value }), numbers };
-    case 'tool':
-      return { line: line(item.tool.name), numbers };
-    case 'check':
-      return { line: line(item.check.what), numbers };
-    case 'row':
-      return { line: line(item.title, { row: rowName(item) }), numbers };
-    case 'drawing':
-      return { line: line(item.drawing.caption), numbers };
-    case 'picture':
-      return { line: line(item.picture.caption), numbers };
-    case 'head':
-      return { line: line(item.value), numbers };
-    default:
-      return { line: line(item.line), numbers };
-  }
+  if (item.is === 'key-number') return { line: line(item.number.label, { value: item.number.value }), numbers };
+  if (item.is === 'row') return { line: line(item.title, { row: rowName(item) }), numbers };
+  return { line: line(nameOf(item)), numbers };
+}
+
+function nameOf(item: Exclude<Item, { is: 'key-number' | 'row' }>): Arg {
+  if (item.is === 'tool') return item.tool.name;
+  if (item.is === 'check') return item.check.what;
+  if (item.is === 'drawing') return item.drawing.caption;
+  if (item.is === 'picture') return item.picture.caption;
+  return item.is === 'head' ? item.value : item.line;
 }
 
 /** Numbers that stand in the same place of both. */

@@ -1,10 +1,16 @@
 /** Paths inside the workspace: '/'-separated, relative, never leaving the root. */
+import { basename, dirname } from 'node:path';
 
 /** The path in its plain form ('.' and '//' taken out), or undefined when it is absolute, climbs out or isn't a path here. */
 export function insidePath(path: string): string | undefined {
   if (path.startsWith('/') || /^[A-Za-z]:/.test(path) || /[\\\0]/.test(path)) return undefined;
   const parts = path.split('/').filter((part) => part !== '' && part !== '.');
   return parts.includes('..') ? undefined : parts.join('/');
+}
+
+/** The folder of a file a user names, and its name there: `.` where no folder is named. */
+export function folderAndName(path: string): { readonly folder: string; readonly name: string } {
+  return { folder: dirname(path), name: basename(path) };
 }
 
 /** Order by UTF-16 code units: the same on every machine, whatever its locale. */

@@ -39,7 +39,7 @@ function forms(paper: Paper, names: 'as made' | 'long') {
   return MODELS.map((id) => {
     const { cards: own, revision } = compiled.models.find((model) => model.id === id)!;
     const cards: readonly MadeCard[] =
-      names === 'long' ? own.map(({ card, code }) => ({ card: longer(card), code })) : own;
+      names === 'long' ? own.map(({ card, ...made }) => ({ ...made, card: longer(card) })) : own;
     const source = { cards, posting: { revision, status: 'draft', said: new Map() } } as const;
     const number = names === 'long' ? '2114-2114-2114' : '2114';
     const order = {

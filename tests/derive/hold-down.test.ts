@@ -51,8 +51,9 @@ describe('the sample', () => {
     expect(steps.map(({ step, side }) => [step, side])).toEqual([
       ['top.carve', 160],
       ['top.perimeter', 160],
-      ['cavity.neck-pickup', 80],
+      // Two of one kind by their names.
       ['cavity.bridge-pickup', 80],
+      ['cavity.neck-pickup', 80],
       ['cavity.neck-pocket', 120],
     ]);
     const force = 0.07 * (bass + upper + neck);

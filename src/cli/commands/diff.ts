@@ -1,8 +1,8 @@
 /** platen diff [OLD] [NEW]: what changed, at which station, by how much, and what becomes of bodies under way. */
-import { basename, dirname } from 'node:path';
 import type { Command } from 'commander';
 import { noticeOf } from '../../diff/notice.ts';
 import { findingText } from '../../findings/render.ts';
+import { folderAndName } from '../../host/paths.ts';
 import { noticeJson, noticeText, printNotice, toldOf } from '../../notices.ts';
 import { addPaper } from '../paper.ts';
 import { counted } from '../count.ts';
@@ -73,7 +73,8 @@ async function written(
   for (const [file, made] of [[html, 'change-notice.html'] as const, [pdf, 'change-notice.pdf'] as const]) {
     const content = tree.get(made);
     if (file === undefined || content === undefined) continue;
-    const put = io.host(dirname(file)).replace(basename(file), content);
+    const { folder, name } = folderAndName(file);
+    const put = io.host(folder).replace(name, content);
     if ('failed' in put) return put.failed;
     io.err(`Written: ${file}\n`);
   }
