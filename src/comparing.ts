@@ -71,13 +71,20 @@ export const stateOfRelease = ({ model, title, revision, cards, facts }: Release
   ),
 });
 
-/** These models of a compile; those with an error are left out, and their findings told. `whole`: its plant is compared as well. */
+/**
+ * These models of a compile; those with an error are left out, and their findings told. `whole`: its plant is compared as well.
+ * `standsFor`: the file of the workspace that the one of this name was read in place of.
+ */
 export function sideOfCompile(
   name: string,
   { checked, models }: Compiled,
   ids: readonly string[],
   whole: boolean,
+  standsFor?: string,
 ): OpenedSide {
+  // A file that is read in place of one of the workspace is called what the user calls it.
+  const called = (at: string) =>
+    standsFor !== undefined && at.startsWith(standsFor) ? name + at.slice(standsFor.length) : at;
   const wanted = models.filter(({ id }) => ids.includes(id));
   const broken = [...checked.findings, ...wanted.flatMap(({ findings }) => findings)].filter(isError);
   const sound = wanted.filter((model) => model.cards.length > 0);
@@ -85,13 +92,24 @@ export function sideOfCompile(
   return {
     side: {
       name,
-      models: sound.map((model) => stateOfModel(model, checked)),
+      models: sound.map((model) => calledBy(stateOfModel(model, checked), called)),
       ...(whole ? { plant: plantStates(checked) } : {}),
       ...(route ? { route: route.map(({ text }) => text) } : {}),
     },
-    errors: broken.map((finding) => renderFinding(finding, checked.workspace.texts)),
+    errors: broken.map((finding) => {
+      const shown = renderFinding(finding, checked.workspace.texts);
+      return { ...shown, where: called(shown.where) };
+    }),
   };
 }
+
+const calledBy = (state: ModelState, called: (at: string) => string): ModelState => ({
+  ...state,
+  where: (fact) => {
+    const at = state.where?.(fact);
+    return at === undefined ? undefined : called(at);
+  },
+});
 
 /** Every line of the plant; what things are called in other languages is in no spec and on no card. */
 function plantStates({ workspace }: Checked): ReadonlyMap<string, FactState> {
@@ -117,9 +135,12 @@ export function kindOfFile(bytes: Uint8Array): { readonly model: string } | 'pla
 /** This workspace with a file of its own replaced, or one more: all others of its models are left out where it holds a model. */
 export function withFile(host: Host, name: string, bytes: Uint8Array): Host {
   const kind = kindOfFile(bytes);
-  const path = kind === 'plant' ? `models/plant/${name}` : `models/${kind.model}.yaml`;
-  return laidOver(host, new Map([[path, bytes]]), () => false);
+  return laidOver(host, new Map([[placeOfFile(name, kind), bytes]]), () => false);
 }
+
+/** The file of a workspace that a file of that name is read in place of. */
+export const placeOfFile = (name: string, kind: ReturnType<typeof kindOfFile>): string =>
+  kind === 'plant' ? `models/plant/${name}` : `models/${kind.model}.yaml`;
 
 /** This workspace with another plant. */
 export function withPlant(host: Host, plant: ReadonlyMap<string, Uint8Array>): Host {

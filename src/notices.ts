@@ -50,7 +50,10 @@ export function toldOf(notice: Notice, before: Side, after: Side): NoticeTold {
         title: titles.get(id)!,
         hands: handed.has(id) ? [hand, ...more.map((one) => one.hand)] : [],
         before: rows[0]!.past.text,
-        rows,
+        rows: alike(rows, ({ lines }) => lines).map((group) => ({
+          past: { kind: 'series', items: group.map(({ past }) => past) } as const,
+          lines: group[0].lines,
+        })),
       })),
     ),
   };

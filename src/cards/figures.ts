@@ -75,7 +75,9 @@ export function figure(use: Use, ref: Ref, style: FigureStyle = {}): Figure {
 export function figureOfState(id: string, number: FactNumber, value: number): Figure {
   const q = inUnit({ ...number, value }, readingUnit({ ...number, value }));
   const most = q.kind !== 'length' ? Math.max(q.decimals, 1) : q.unit === 'in' ? 4 : 3;
-  return figureOf(id, q, Math.min(exactDecimals(value, q.unit) ?? most, most));
+  // Timber is bought in its own unit.
+  const style = q.kind === 'timber-volume' ? { single: true } : {};
+  return figureOf(id, q, Math.min(exactDecimals(value, q.unit) ?? most, most), style);
 }
 
 /** The same in a unit it is read in, as fine as it was. */

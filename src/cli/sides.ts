@@ -1,7 +1,15 @@
 /** What a user names on a command line, opened as a side of a comparison; or a word to the user and an exit code. */
 import { compileAll } from '../compile.ts';
 import type { Checked, Compiled } from '../compile.ts';
-import { kindOfFile, sideInForce, sideOfCompile, stateOfRelease, withFile, withPlant } from '../comparing.ts';
+import {
+  kindOfFile,
+  placeOfFile,
+  sideInForce,
+  sideOfCompile,
+  stateOfRelease,
+  withFile,
+  withPlant,
+} from '../comparing.ts';
 import type { OpenedSide } from '../comparing.ts';
 import { offer } from '../findings/nearest.ts';
 import type { Host } from '../host/host.ts';
@@ -33,6 +41,10 @@ export function openSides(
   const { host, on } = ledger;
   const own = busy(io, 'Checking', () => compileAll(host, on));
   const desk: Desk = { ledger, own, io };
+  if (first === undefined && ledger.known.length === 0) {
+    io.err('Nothing was released yet: name two states to compare.\n');
+    return EXIT.usage;
+  }
   const [from, to] = second === undefined ? inForceAnd(first, desk) : [first!, second];
   const [old, now] = [openSide(from, desk), openSide(to, desk)];
   if (typeof old === 'number') return old;
@@ -109,7 +121,7 @@ function openFile(name: string, { ledger, io }: Desk): OpenedSide | number {
   const { host, on } = ledger;
   const compiled = busy(io, `Checking ${name}`, () => compileAll(withFile(host, base, bytes), on));
   const ids = kind === 'plant' ? compiled.models.map(({ id }) => id) : [kind.model];
-  return sideOfCompile(name, compiled, ids, kind === 'plant');
+  return sideOfCompile(name, compiled, ids, kind === 'plant', placeOfFile(base, kind));
 }
 
 /** A workspace of its own; or a folder with the files of a plant, under which this workspace's models are built. */

@@ -29,8 +29,11 @@ function changesOf(pair: Pair, facts: Facts): readonly Change[] {
   const item = (now ?? old)!;
   const how = old && now ? 'changed' : now ? 'new' : 'gone';
   const lines = old && now ? changedLines(old, now) : [aloneLine(item, how)];
-  const because = [...new Set([...factsIn(old), ...factsIn(now)].flatMap((fact) => facts.roots(fact)))];
+  const because = (ids: readonly string[]) => [...new Set(ids.flatMap((fact) => facts.roots(fact)))];
+  const all = because([...factsIn(old), ...factsIn(now)]);
   return lines.map(({ line, numbers }) => {
+    // Of a row or a check, the number that moved: not what else stands beside it.
+    const own = because(numbers.flatMap((pair) => pair.flatMap((arg) => ('fact' in arg ? [arg.fact] : []))));
     const moves = numbers.flatMap((each) => movesOf(each, facts));
     return {
       is: item.is,
@@ -39,7 +42,7 @@ function changesOf(pair: Pair, facts: Facts): readonly Change[] {
       line,
       also: moves.flatMap((move) => moveLines(move, facts)),
       moves,
-      because,
+      because: own.length > 0 ? own : all,
       ...(now ? { at: now.at } : {}),
     };
   });

@@ -36,7 +36,11 @@ export default function add(program: Command, io: Io, done: (code: number) => vo
 async function diff(first: string | undefined, second: string | undefined, options: Options, io: Io): Promise<number> {
   const sides = openSides(first, second, options, io);
   if (typeof sides === 'number') return sides;
-  const errors = [...sides.old.errors, ...sides.new.errors];
+  const both = [...sides.old.errors, ...sides.new.errors];
+  // What both sides have of the plant is wrong once.
+  const errors = both.filter(
+    (one, i) => both.findIndex(({ where, what }) => where === one.where && what === one.what) === i,
+  );
   for (const error of errors) io.err(`${findingText(error)}\n\n`);
   if (errors.length > 0) io.err(`${counted(errors.length, 'error')}: what has one is not compared.\n`);
   const [before, after] = [sides.old.side, sides.new.side];
