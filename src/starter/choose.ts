@@ -6,7 +6,7 @@ import type { Length } from '../units/quantity.ts';
 
 type Table = 'machines' | 'cutters' | 'fixtures' | 'jigs' | 'lines' | 'stock' | 'finishes';
 
-/** Names of a table that are not retired, in the order written. */
+/** Names of a table that are not retired, by name: in which order the plant gives its rows says nothing. */
 export function inUse(plant: PlantSpec, table: Table): readonly string[] {
   const rows = plant[table] as Readonly<Record<string, { readonly retired?: unknown }>> | undefined;
   return namesOf(rows).filter((name) => rows![name]!.retired === undefined);

@@ -54,7 +54,10 @@ function choices(id: string, plant: PlantSpec, use: Use, taken: ReadonlySet<stri
     return of !== undefined && use(of) === pattern && rightHand(name);
   };
   const fixtureBack = first(plant, 'fixtures', pinned, `a fixture with pins of ${pattern} in plant.fixtures`);
-  const fixtureTop = fixtures.find((name) => name !== fixtureBack) ?? fixtureBack;
+  // The top is located on holes of the body, not on the pins of the blank.
+  const others = fixtures.filter((name) => name !== fixtureBack);
+  const free = (name: string) => row(plant.fixtures, name, 'plant.fixtures').pattern === undefined;
+  const fixtureTop = others.find(free) ?? others[0] ?? fixtureBack;
   const reach = (name: string) => use(row(plant.cutters, name, 'plant.cutters').reach).value;
   const controls = longest(plant, use, 2 * CORNER_MM * MM);
   const finish = wanted(inUse(plant, 'finishes')[0], 'a finish in plant.finishes');

@@ -118,17 +118,17 @@ describe('an order', () => {
     [
       'tarn',
       { finish: 'mauve' },
-      'It does not come in the finish "mauve". There is: amber-shaded, blue-clear, black-opaque.',
+      'It does not come in the finish "mauve". There is: amber-shaded, black-opaque, blue-clear.',
     ],
     [
       'tarn',
       { finish: 'blue-clear', grade: 'exhibition' },
-      'It is not made of wood of the grade "exhibition" under the finish "blue-clear". There is: select, fine, clean, paired.',
+      'It is not made of wood of the grade "exhibition" under the finish "blue-clear". There is: clean, paired, select, fine.',
     ],
     [
       'tarn',
       { grade: 'middling' },
-      'It is not made of wood of the grade "middling". There is: fine, exhibition, clean, near, paired, select, plain, sound, small-flaws, any.',
+      'It is not made of wood of the grade "middling". There is: clean, near, paired, fine, exhibition, sound, small-flaws, any, plain, select.',
     ],
   ])('of %s that cannot be is refused: %j', (id, more, refused) => {
     expect(asked(id, more)).toEqual({ refused });

@@ -98,12 +98,13 @@ function bands({ subject: { spec, plant }, use, name }: Desk): { finish: Name; b
   return spec.finishes.map((leaf) => {
     const id = use(leaf);
     const band = row(spec.grades, id, 'grades');
-    const items = namesOf(band).map((scale) =>
-      say('picking.scale', {
-        scale: name(row(plant.grades, scale, 'plant.grades').title),
-        steps: { kind: 'series', items: band[scale]!.map(name) },
-      }),
-    );
+    const items = namesOf(band).map((scale) => {
+      const { title, steps } = row(plant.grades, scale, 'plant.grades');
+      // From the poorest to the best, as the scale has them.
+      const rank = steps.map((step) => use(step));
+      const allowed = band[scale]!.toSorted((a, b) => rank.indexOf(use(a)) - rank.indexOf(use(b)));
+      return say('picking.scale', { scale: name(title), steps: { kind: 'series', items: allowed.map(name) } });
+    });
     return { finish: name(row(plant.finishes, id, 'plant.finishes').title), band: { kind: 'series', items } };
   });
 }
