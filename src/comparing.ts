@@ -36,7 +36,8 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
       new Map(statesOf(all, subject).map((fact) => [fact.id, fact] as const)),
     ]),
   );
-  const { texts } = checked.workspace;
+  const { texts, plant } = checked.workspace;
+  const rows = once(() => new Set(leavesOf(plant).map((leaf) => leaf.id)));
   const lines = once(() => {
     const leaves = [...hands.flatMap(({ subject }) => leavesOf(subject.spec)), ...leavesOf(checked.workspace.plant)];
     return new Map(
@@ -49,6 +50,7 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
     revision,
     cards,
     facts,
+    plantHas: (leaf) => rows().has(leaf),
     where: (fact) => {
       const place = lines().get(fact);
       return place && where(place, texts).replace(/:\d+$/, '');
@@ -61,15 +63,22 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= { value: make() }).value;
 }
 
-export const stateOfRelease = ({ model, title, revision, cards, facts }: Release): ModelState => ({
+export const stateOfRelease = ({ model, title, revision, cards, facts, plant }: Release): ModelState => ({
   id: model,
   title,
   revision,
   cards,
+  // It keeps whole rows: those that went into its cards.
+  plantHas: (leaf) => Object.hasOwn(plant, leaf) || (rowsKept(plant).has(rowOf(leaf)) ? false : undefined),
   facts: new Map(
     Object.entries(facts).map(([hand, all]) => [hand, new Map(all.map((fact) => [fact.id, fact] as const))]),
   ),
 });
+
+const rowsKept = (plant: Release['plant']): ReadonlySet<string> => new Set(Object.keys(plant).map(rowOf));
+
+/** `plant.cutters.mill-8` of `plant.cutters.mill-8.diameter`. */
+const rowOf = (leaf: string): string => leaf.split('.').slice(0, 3).join('.');
 
 /**
  * These models of a compile; those with an error are left out, and their findings told. `whole`: its plant is compared as well.

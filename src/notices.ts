@@ -6,6 +6,7 @@ import type { GivenChange } from './diff/given.ts';
 import type { CardNotice } from './diff/hand.ts';
 import type { Notice, Side } from './diff/notice.ts';
 import { canonical } from './cards/code.ts';
+import { toldOnce } from './diff/once.ts';
 import { overlay } from './diff/overlay.ts';
 import { printWith } from './forms.ts';
 import type { Host } from './host/host.ts';
@@ -40,7 +41,7 @@ export function toldOf(notice: Notice, before: Side, after: Side): NoticeTold {
     ],
     stations: notice.stations.map(({ name, cards, untouched }) => ({
       name: name.text,
-      cards: toldOnce(cards, handed),
+      cards: cardsTold(cards, handed),
       untouched: [...new Set(untouched.map(({ title }) => title))],
     })),
     untouched: notice.untouched.map(({ name }) => name.text),
@@ -59,11 +60,10 @@ export function toldOf(notice: Notice, before: Side, after: Side): NoticeTold {
   };
 }
 
-/** Hands that are told the same are told it once; so is a number that a card shows in several places. */
-const toldOnce = (cards: readonly CardNotice[], handed: ReadonlySet<string>): readonly CardTold[] =>
+/** Hands that are told the same are told it once. */
+const cardsTold = (cards: readonly CardNotice[], handed: ReadonlySet<string>): readonly CardTold[] =>
   alike(cards, ({ model, is, changes }) => [model, is, changes.map(({ line, also }) => [line, also])]).map((group) => {
     const { title, model, changes, drawings } = group[0];
-    const met = new Set<string>();
     return {
       title,
       hands: handed.has(model) ? group.map(({ hand }) => hand) : [],
@@ -71,11 +71,7 @@ const toldOnce = (cards: readonly CardNotice[], handed: ReadonlySet<string>): re
         ...(old === undefined ? {} : { old }),
         ...(now === undefined ? {} : { new: now }),
       })),
-      changes: changes.filter(({ moves }) => {
-        const again = moves.length > 0 && moves.every(({ fact }) => met.has(fact));
-        for (const { fact } of moves) met.add(fact);
-        return !again;
-      }),
+      changes: toldOnce(changes),
       overlays: drawings.map(({ old, new: now }) => overlay(old, now)),
     };
   });

@@ -59,6 +59,8 @@ export interface FigureStyle {
   readonly single?: boolean;
   /** Read in this unit, where that is not the usual one of its size. */
   readonly unit?: string;
+  /** Decimals of the second unit, where the usual ones would show nothing. */
+  readonly secondDecimals?: number;
   /** Repeated in this unit, where people at the gauge read another than the usual one. */
   readonly second?: string;
 }
@@ -77,7 +79,12 @@ export function figureOfState(id: string, number: FactNumber, value: number): Fi
   const most = q.kind !== 'length' ? Math.max(q.decimals, 1) : q.unit === 'in' ? 4 : 3;
   // Timber is bought in its own unit.
   const style = q.kind === 'timber-volume' ? { single: true } : {};
-  return figureOf(id, q, Math.min(exactDecimals(value, q.unit) ?? most, most), style);
+  // So fine that its second is no nought.
+  const fine = q.kind === 'length' && q.unit === 'mm' && Math.abs(value) < HUNDREDTH_INCH;
+  return figureOf(id, q, Math.min(exactDecimals(value, q.unit) ?? most, most), {
+    ...style,
+    ...(fine ? { secondDecimals: 4 } : {}),
+  });
 }
 
 /** The same in a unit it is read in, as fine as it was. */
@@ -100,7 +107,10 @@ export function figureOf(id: string, q: Quantity, decimals: number, style: Figur
   if (q.unit === 'kg') return { ...first, second: { text: formatMass(q.value).lbOz, unit: '' } };
   return {
     ...first,
-    second: { text: text(q, unit, secondDecimals(q, unit, decimals), style), unit: printed(unit) },
+    second: {
+      text: text(q, unit, style.secondDecimals ?? secondDecimals(q, unit, decimals), style),
+      unit: printed(unit),
+    },
   };
 }
 
@@ -141,6 +151,7 @@ function text(q: Quantity, unit: string, decimals: number, style: FigureStyle): 
 }
 
 const TENTH_INCH = 2_540_000;
+const HUNDREDTH_INCH = 254_000;
 
 /** One inch is 25.4 mm: a decimal more or two keeps the same fineness. */
 function secondDecimals({ kind, value }: Quantity, unit: string, decimals: number): number {

@@ -120,9 +120,11 @@ function rowLines(old: Item & { is: 'row' }, now: Item & { is: 'row' }): readonl
 }
 
 /** Its first cells, as far as they are words; of a row of numbers, that of its table. */
-function rowName({ title, cells }: Item & { is: 'row' }): Arg {
+function rowName({ title, columns, cells, alone }: Item & { is: 'row' }): Arg {
   const words = cells.slice(0, 2).filter((cell) => /\p{L}{3}/u.test(about(cell)));
-  return words.length > 0 ? { kind: 'series', items: words } : { kind: 'series', items: [title, ...cells.slice(0, 1)] };
+  if (words.length > 0) return { kind: 'series', items: words };
+  if (alone || !cells[0]) return title;
+  return { kind: 'series', items: [title, say('change.row-at', { column: columns[0] ?? title, at: cells[0] })] };
 }
 
 function aloneLine(item: Item, how: 'new' | 'gone' | 'changed'): Told {
@@ -159,7 +161,7 @@ function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMo
   if (!('fact' in old) || !('fact' in now)) return [];
   const [from, to] = [facts.old.get(old.fact)?.number, facts.new.get(now.fact)?.number];
   const move = from && to && moveOf(from, to);
-  if (!move || (move.by === 0 && move.limits === undefined)) return [];
+  if (!move || (move.by === 0 && move.limits === undefined && move.limitBy === undefined)) return [];
   const { limits, ...size } = move;
   // What is printed as one number has no limits for whoever reads it.
   return [{ fact: now.fact, ...size, ...(limits && now.kind === 'limits' ? { limits } : {}) }];
@@ -167,18 +169,18 @@ function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMo
 
 /** `0.4 mm (.016 in) less, 167 % of its tolerance`, and what became of the limits. */
 export function moveLines(
-  { fact, kind, by, ofTolerance, limits }: FactMove,
+  { fact, kind, by, limitBy, ofTolerance, limits }: FactMove,
   facts: Pick<Facts, 'new'>,
 ): readonly Line[] {
   const number = facts.new.get(fact)!.number!;
   const unit = kind === 'temperature-difference' && number.kind === 'temperature' ? `Δ${number.unit}` : number.unit;
-  const size = figureOfState(fact, { ...number, kind, unit }, Math.abs(by));
-  const way = by > 0 ? 'more' : 'less';
+  const size = figureOfState(fact, { ...number, kind, unit }, Math.abs(limitBy ?? by));
+  const way = limitBy !== undefined ? 'limit' : by > 0 ? 'more' : 'less';
   const share =
     ofTolerance === undefined
       ? say(`change.${way}`, { by: size })
       : say(`change.${way}-of`, { by: size, share: percent(fact, ofTolerance) });
-  return [...(by === 0 ? [] : [share]), ...(limits ? [say(`change.limits.${limits}`)] : [])];
+  return [...(by === 0 && limitBy === undefined ? [] : [share]), ...(limits ? [say(`change.limits.${limits}`)] : [])];
 }
 
 function percent(fact: string, share: number): Figure {

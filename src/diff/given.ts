@@ -3,6 +3,7 @@ import type { Line, Name } from '../cards/card.ts';
 import { say } from '../cards/station.ts';
 import type { FactState } from '../facts/state.ts';
 import type { Change, Tag } from './change.ts';
+import { listOf } from './changed-facts.ts';
 import type { FactChange } from './changed-facts.ts';
 import { moveLines } from './card-changes.ts';
 import { moveOf } from './move.ts';
@@ -39,15 +40,12 @@ export function givenChanges(
       tag: tags(changes.map((change) => tagOf(change.id, states))),
       line: givenLine(id, how, was, is),
       ...movesOf(changes, now),
-      because: changes.map((change) => change.id),
+      because: [id],
       ...(was === undefined ? {} : { old: was }),
       ...(is === undefined ? {} : { new: is }),
     };
   });
 }
-
-/** `finishes` of `finishes[amber-shaded]`. */
-const listOf = (id: string): string => id.replace(/\[[^\]]*\]$/, '');
 
 /** As the whole list stands, or the one line. */
 function textOf(id: string, states: States): string | undefined {
@@ -74,7 +72,8 @@ const shortened = (text: string): string => (text.length > LONGEST ? `${text.sli
 function movesOf(changes: readonly FactChange[], now: States): Pick<Change, 'also' | 'moves'> {
   const [{ id, old, new: is }] = changes as [FactChange];
   const move = old?.number && is?.number && moveOf(old.number, is.number);
-  if (!move || (move.by === 0 && move.limits === undefined)) return { also: [], moves: [] };
+  if (!move || (move.by === 0 && move.limits === undefined && move.limitBy === undefined))
+    return { also: [], moves: [] };
   return { also: moveLines({ fact: id, ...move }, { new: now }), moves: [{ fact: id, ...move }] };
 }
 

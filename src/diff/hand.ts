@@ -4,7 +4,7 @@ import type { FactState } from '../facts/state.ts';
 import { cardChanges } from './card-changes.ts';
 import type { Change, Tag } from './change.ts';
 import type { FactChange } from './changed-facts.ts';
-import { changedFacts, rootsIn } from './changed-facts.ts';
+import { changedFacts, listOf, rootsIn } from './changed-facts.ts';
 import type { GivenChange } from './given.ts';
 import { givenChanges } from './given.ts';
 import type { ModelState } from './model-state.ts';
@@ -51,7 +51,7 @@ export interface ComparedHand {
 export function comparedHand(hand: 'right' | 'left', old: ModelState, now: ModelState): ComparedHand {
   const none: ReadonlyMap<string, FactState> = new Map();
   const states = { old: old.facts.get(hand) ?? none, new: now.facts.get(hand) ?? none };
-  const changed = changedFacts(states.old, states.new);
+  const changed = changedFacts(states.old, states.new, { old: old.plantHas, new: now.plantHas });
   const roots = rootsIn(changed);
   const places = movedPlaces(changed, states.new);
   const cards = pairsOfCards(hand, old, now).map(([was, is]): Placed => {
@@ -85,7 +85,7 @@ export function comparedHand(hand: 'right' | 'left', old: ModelState, now: Model
     cards.flatMap(({ notice }) => notice?.changes.flatMap(({ moves }) => moves.map(({ fact }) => fact)) ?? []),
   );
   const tagOf = (id: string, all: readonly FactState[]): Tag =>
-    onCards.has(id) ? 'card' : all.some(({ unread }) => !unread) ? 'check' : 'record';
+    onCards.has(listOf(id)) ? 'card' : all.some(({ unread }) => !unread) ? 'check' : 'record';
   const passed = cards.flatMap(({ station, name, notice }) =>
     notice ? [{ station, name, changes: notice.changes }] : [],
   );

@@ -19,7 +19,13 @@ export type Thing =
   | { readonly is: 'note'; readonly line: Arg }
   | { readonly is: 'tool'; readonly tool: Tool }
   | { readonly is: 'check'; readonly check: Check }
-  | { readonly is: 'row'; readonly title: Line; readonly columns: readonly Line[]; readonly cells: readonly Arg[] }
+  | {
+      readonly is: 'row';
+      readonly title: Line;
+      readonly columns: readonly Line[];
+      readonly cells: readonly Arg[];
+      readonly alone: boolean;
+    }
   | { readonly is: 'drawing'; readonly drawing: Drawing }
   | { readonly is: 'picture'; readonly picture: Picture };
 
@@ -41,7 +47,7 @@ export function itemsOf(card: Card): readonly Item[] {
     ...card.tables.flatMap(({ title, columns, rows }, t) =>
       rows.map((cells, i) => {
         const key = `${about(title)} ${cells[0] ? about(cells[0]) : ''}`;
-        return [`tables/${t}`, i, key, { is: 'row', title, columns, cells }] as const;
+        return [`tables/${t}`, i, key, { is: 'row', title, columns, cells, alone: rows.length === 1 }] as const;
       }),
     ),
     ...card.drawings.map((drawing) => ['drawings', drawing.id, drawing.id, { is: 'drawing', drawing }] as const),
@@ -50,7 +56,13 @@ export function itemsOf(card: Card): readonly Item[] {
     ...lines('permits', 'permit', card.permits),
     ...lines('signOff', 'sign-off', card.signOff),
   ].map(([section, index, key, thing]) => [`${section}/${index}`, `${thing.is} ${key}`, thing] as const);
-  return things.map(([at, key, thing]) => ({ at, key, loose: looseOf(thing), content: canonical(thing), ...thing }));
+  return things.map(([at, key, thing]) => ({
+    at,
+    key,
+    loose: looseOf(thing),
+    content: canonical({ ...thing, alone: undefined }),
+    ...thing,
+  }));
 }
 
 function looseOf(thing: Thing): string {

@@ -9,6 +9,11 @@ export interface ModelState {
   readonly cards: readonly MadeCard[];
   /** By hand; of each, all facts by id. */
   readonly facts: ReadonlyMap<string, ReadonlyMap<string, FactState>>;
+  /**
+   * A line of the plant that this model does not read: whether it is there all the same, is not, or nobody knows. Of what is
+   * there nothing changed but that it is read.
+   */
+  readonly plantHas: (id: string) => boolean | undefined;
   /** Where a line was given, `models/tarn.yaml:17`; nobody knows of a release. */
   readonly where?: (fact: string) => string | undefined;
 }

@@ -7,38 +7,47 @@ export type LimitsMoved = 'apart' | 'overlap' | 'wider' | 'tighter';
 
 export interface Move {
   readonly kind: Kind;
-  /** In the base unit of the kind; of a number whose limits moved and not its nominal, what they moved by. */
+  /** Of the nominal, in the base unit of the kind. */
   readonly by: number;
-  /** Share of the width of its old limits, from the lower to the upper. */
+  /** Where the nominal stands still: the most that one of its limits moved. */
+  readonly limitBy?: number;
+  /** Share of the width of its old limits, from the lower to the upper: of what moved. */
   readonly ofTolerance?: number;
   readonly limits?: LimitsMoved;
 }
 
+/** Whole nanometres are exact; another kind in another unit may be another double by its last bits. */
+export const isSame = (a: number | undefined, b: number | undefined): boolean =>
+  a === b || (a !== undefined && b !== undefined && Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b)));
+
 /** Undefined of two that measure different things. */
 export function moveOf(old: FactNumber, now: FactNumber): Move | undefined {
   if (old.kind !== now.kind) return undefined;
-  const steps = [now.value - old.value, between(old.low, now.low), between(old.high, now.high)];
-  // Where the nominal stands still, the limit that moved furthest.
-  const by = steps[0] !== 0 ? steps[0]! : steps.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most));
+  const by = between(old.value, now.value);
+  const limitBy = [between(old.low, now.low), between(old.high, now.high)].reduce((most, one) =>
+    Math.abs(one) > Math.abs(most) ? one : most,
+  );
   const width = old.low === undefined || old.high === undefined ? 0 : old.high - old.low;
   const limits = limitsMoved(old, now);
+  const size = by === 0 ? limitBy : by;
   return {
     kind: old.kind === 'temperature' ? 'temperature-difference' : old.kind,
     by,
-    ...(width > 0 ? { ofTolerance: Math.abs(by) / width } : {}),
+    ...(by === 0 && limitBy !== 0 ? { limitBy } : {}),
+    ...(width > 0 && size !== 0 ? { ofTolerance: Math.abs(size) / width } : {}),
     ...(limits === undefined ? {} : { limits }),
   };
 }
 
 const between = (from: number | undefined, to: number | undefined): number =>
-  from === undefined || to === undefined ? 0 : to - from;
+  from === undefined || to === undefined || isSame(from, to) ? 0 : to - from;
 
 /** A limit that is not there lets everything pass on its side. */
 function limitsMoved(old: FactNumber, now: FactNumber): LimitsMoved | undefined {
   const bounded = [old.low, old.high, now.low, now.high].some((limit) => limit !== undefined);
   const [low, high] = [old.low ?? -Infinity, old.high ?? Infinity];
   const [below, above] = [now.low ?? -Infinity, now.high ?? Infinity];
-  if (!bounded || (low === below && high === above)) return undefined;
+  if (!bounded || (isSame(low, below) && isSame(high, above))) return undefined;
   if (high < below || above < low) return 'apart';
   if (below <= low && above >= high) return 'wider';
   return below >= low && above <= high ? 'tighter' : 'overlap';

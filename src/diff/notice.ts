@@ -120,7 +120,7 @@ function compared(old: ModelState | undefined, now: ModelState | undefined): Com
     model: {
       id,
       title,
-      is: touched ? 'changed' : given.length > 0 || old.title !== now.title ? 'record' : 'same',
+      is: touched ? 'changed' : given.length > 0 || old.revision !== now.revision ? 'record' : 'same',
       ...revisions,
       given: given.filter((one) => !isPlant(one.id)),
       places: each[0]?.places ?? [],

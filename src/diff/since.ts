@@ -2,6 +2,7 @@
 import type { CardChanges } from '../cards/card.ts';
 import type { Change } from './change.ts';
 import { comparedHand } from './hand.ts';
+import { toldOnce } from './once.ts';
 import type { ModelState } from './model-state.ts';
 
 /** By content code, of the cards that changed or are new; of a model that was there before. */
@@ -12,13 +13,8 @@ export function changesSince(old: ModelState, now: ModelState): ReadonlyMap<stri
   const changes = hands.flatMap((hand) =>
     comparedHand(hand, old, now).cards.flatMap(({ notice }): (readonly [string, CardChanges])[] => {
       if (notice?.new === undefined) return [];
-      const told = new Set<string>();
-      // A number that stands in several places is said once, and marked in each.
-      const lines = notice.changes.filter(({ moves }) => {
-        const again = moves.length > 0 && moves.every(({ fact }) => told.has(fact));
-        for (const { fact } of moves) told.add(fact);
-        return !again;
-      });
+      // Marked in each place, said in one.
+      const lines = toldOnce(notice.changes);
       const shown = lines.toSorted((a, b) => rank(a) - rank(b)).slice(0, MOST);
       const at = notice.changes.flatMap((change) => change.at ?? []);
       return [

@@ -34,9 +34,17 @@ export function underWay(
     const told = new Set(checks.flatMap(({ moves }) => moves.map(({ fact }) => fact)));
     const others = changes.filter(({ is, moves }) => is === 'row' && moves.some(({ fact }) => !told.has(fact)));
     const lines = [...checks, ...others].flatMap((change) => linesOf(change, station, states));
+    if (changes.some(isOtherwiseMade)) lines.push(say('under-way.otherwise'));
     return { station, past: name, lines: lines.length > 0 ? lines : [say('under-way.nothing-measured')] };
   });
 }
+
+/** What a body is made of, and where and in what shape it is cut: of that no reading says whether the old passes as new. */
+const MADE =
+  /^(?:outline|carve|contours|edges|timber|location)\b|^(?:cavities|holes|channels)\.[^.]+\.(?:shape|at|start|end|corner|diameter|face|setup)\b/;
+
+const isOtherwiseMade = ({ is, how, because }: Change): boolean =>
+  (is === 'row' && how !== 'changed') || because.some((id) => MADE.test(id));
 
 function linesOf(
   change: Change,

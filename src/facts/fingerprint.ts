@@ -11,6 +11,9 @@ export function fingerprint(value: unknown): string {
   return hash.digest('base64url').slice(0, 16);
 }
 
+/** Where a line stands in its file. */
+const PLACE: ReadonlySet<string> = new Set(['place', 'writing']);
+
 /** Of a quantity: how it was written. */
 const SPELLING: ReadonlySet<string> = new Set(['unit', 'decimals', 'form', 'denominator', 'causes']);
 
@@ -35,7 +38,8 @@ function feedFields(value: Readonly<Record<string, unknown>>, hash: Hash): void 
   const quantity = 'kind' in value && 'decimals' in value && 'value' in value;
   hash.update('{');
   for (const key of Object.keys(value).toSorted()) {
-    if (value[key] === undefined || typeof value[key] === 'function' || (quantity && SPELLING.has(key))) continue;
+    if (value[key] === undefined || typeof value[key] === 'function') continue;
+    if (PLACE.has(key) || (quantity && SPELLING.has(key))) continue;
     hash.update(`${key}:`);
     feed(value[key], hash);
   }

@@ -2,6 +2,7 @@
 import type { Kind, Quantity } from '../units/quantity.ts';
 import type { Fact, Facts } from './facts.ts';
 import { fingerprint } from './fingerprint.ts';
+import { Leaf, holeId } from './leaf.ts';
 import { leavesOf } from './leaves.ts';
 import { showValue } from './show.ts';
 import type { Subject } from './subject.ts';
@@ -35,11 +36,24 @@ export function statesOf(facts: Facts, { spec }: Pick<Subject, 'spec'>): readonl
   for (const leaf of leavesOf(spec)) facts.note(leaf);
   const all = facts.all();
   const read = facts.consulted();
-  return all.flatMap((fact) => stateOf(fact, read));
+  return [...all.flatMap((fact) => stateOf(fact, read)), ...listsIn(spec, read)];
+}
+
+/** The order of each list, where it says something: that of a set is its own, whatever a file gives. */
+function listsIn(tree: unknown, read: ReadonlySet<string>): readonly FactState[] {
+  if (typeof tree !== 'object' || tree === null || tree instanceof Leaf || holeId(tree) !== undefined) return [];
+  if (!Array.isArray(tree)) return Object.values(tree).flatMap((part) => listsIn(part, read));
+  const leaves = (tree as unknown[]).filter((item) => item instanceof Leaf) as Leaf<unknown>[];
+  const [first] = leaves;
+  if (!first || leaves.length < 2) return [];
+  const id = first.id.replace(/\[[^\]]*\]$/, '');
+  const from = first.writing.kind === 'plant' ? 'plant' : 'given';
+  const unread = !leaves.some((leaf) => read.has(leaf.id));
+  return [{ id, text: leaves.map(({ text }) => text).join(', '), from, ...(unread ? { unread: true } : {}) }];
 }
 
 /** Not what a file says of itself: in which unit its bare numbers are, and where it begins. */
-const OF_THE_FILE: ReadonlySet<string> = new Set(['units', 'based-on', 'revision']);
+const OF_THE_FILE: ReadonlySet<string> = new Set(['units', 'plant.units', 'based-on', 'revision']);
 
 function stateOf({ id, label, origin, inputs, state }: Fact, read: ReadonlySet<string>): readonly FactState[] {
   if (!state.ok || origin.kind === 'measured' || /^(?:measured|likely)\./.test(id) || OF_THE_FILE.has(id)) return [];

@@ -56,10 +56,13 @@ function exactLength(valueNm: number, unit: Unit, least: number): Decimal | unde
 function exactOther(value: number, unit: Unit, least: number): Decimal | undefined {
   for (let scale = least; scale <= Math.max(least, MOST_DECIMALS); scale += 1) {
     const near = roundedDecimal(value, unit, scale, 'nearest');
-    if (unit.toBase(toNumber(near)) === value) return near;
+    if (isSame(unit.toBase(toNumber(near)), value)) return near;
   }
   return undefined;
 }
+
+/** But for the last bits: 3.6 m/min and 3600 mm/min are one speed, and two doubles. */
+const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-14 * Math.abs(b);
 
 /**
  * Rounded to a number of decimals in the unit. Exact for a length (noise of derived lengths below 1/1024 nm aside); of

@@ -65,7 +65,7 @@ test('at the router the set-up is that of the set-up sheet, cutters in their ord
   ]);
   expect(setUp[1]!.must).toMatchObject({ kind: 'name', text: '4120' });
   const names = cutters!.rows.map(([name]) => (name?.kind === 'name' ? name.text : ''));
-  const inOrder = ['Ball cutter 20', 'End mill 16 long', 'End mill 8', 'End mill 12 long', 'Drill 9.5', 'Drill 11'];
+  const inOrder = ['Ball cutter 20', 'End mill 16 long', 'End mill 8', 'End mill 12 long', 'Drill 11', 'Drill 9.5'];
   // Each spindle has its own.
   expect(names).toEqual(inOrder.flatMap((name) => [name, name]));
 });

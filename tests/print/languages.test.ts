@@ -32,6 +32,7 @@ const ALIKE: Readonly<Record<string, readonly string[]>> = {
     'running.write-long',
     'severity.error',
     'sheet-cell.part-value',
+    'under-way.line',
   ],
 };
 
