@@ -56,18 +56,20 @@ export function leastWanted({ subject: { spec, plant } }: Bench, use: Use, what:
 /** The number of a cut that says how deep it goes. */
 export const depthLeaf = ({ spec }: Cut): Leaf<Length> | undefined => spec.floor ?? spec.depth;
 
-/** Of two cuts the one that is cut into the other's wood: said at the later one, or at the one whose depth is given. */
-const blamed = ({ cut, other }: Thin): readonly [Cut, Thin['other']] => {
+/** Of two cuts the one that is cut into the other's wood: the one whose depth is given; of two such the deeper. */
+function blamed(facts: Facts, { cut, other }: Thin): readonly [Cut, Thin['other']] {
   if (typeof other === 'string') return [cut, other];
-  return cut.spec.depth && !other.spec.depth ? [cut, other] : [other, cut];
-};
+  const deep = (one: Cut) => look(facts, (use) => use.fact(`${cutId(one)}.deep`).value) ?? 0;
+  const first = cut.spec.depth && other.spec.depth ? deep(cut) > deep(other) : cut.spec.depth && !other.spec.depth;
+  return first ? [cut, other] : [other, cut];
+}
 
 export const nameOf = (other: Thin['other']): string =>
   typeof other === 'string' ? (other === 'side' ? 'the side of the body' : `the ${other}`) : other.id;
 
 /** A fault with the place, what is left, why, and the depth that passes. */
 export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number, limitAt: string | undefined): Fault {
-  const [cut, other] = blamed(thin);
+  const [cut, other] = blamed(facts, thin);
   const { wood, worst } = thin;
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);

@@ -18,7 +18,11 @@ export interface Move {
 
 /** Whole nanometres are exact; another kind in another unit may be another double by its last bits. */
 export const isSame = (a: number | undefined, b: number | undefined): boolean =>
-  a === b || (a !== undefined && b !== undefined && Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b)));
+  a === b ||
+  (a !== undefined &&
+    b !== undefined &&
+    Number.isFinite(a - b) &&
+    Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b)));
 
 /** Undefined of two that measure different things. */
 export function moveOf(old: FactNumber, now: FactNumber): Move | undefined {

@@ -85,7 +85,10 @@ function noticeView(notice: NoticeTold, { plantName, ...foot }: FormsOf, talk: S
     against: talk.phrase('change-notice.against', { old, new: now }),
     models: notice.models.map(({ title: model, is, old: was, new: to }) => ({
       model,
-      revisions: [was, to].filter((one) => one !== undefined).join(' · '),
+      revisions:
+        was !== undefined && to !== undefined && was !== to
+          ? talk.phrase('change-notice.revisions', { model, old: was, new: to })
+          : null,
       said: is === 'new' || is === 'gone' ? talk.phrase(`change-notice.${is}-model`) : null,
     })),
     given: notice.given.map(({ of: whose, changes }) => ({

@@ -6,8 +6,14 @@ import type { Speech } from './speech.ts';
 export function changeText(notice: NoticeTold, talk: Speech): string {
   const { models, given, stations, untouched, elsewhere, underWay } = notice;
   const whole = models.filter(({ is }) => is === 'new' || is === 'gone');
+  const revised = models.flatMap(({ title, old, new: now }) =>
+    old !== undefined && now !== undefined && old !== now
+      ? [talk.phrase('change-notice.revisions', { model: title, old, new: now })]
+      : [],
+  );
   const blocks = [
     [talk.phrase('change-notice.against', { old: notice.old, new: notice.new })],
+    ...revised.map((line) => [line]),
     ...whole.map(({ title, is }) => [`${title}: ${talk.phrase(`change-notice.${is}-model`)}`]),
     ...given.map(({ of, changes }) => [
       `${talk.phrase('change-notice.given')}: ${of ?? talk.phrase('change-notice.plant')}`,

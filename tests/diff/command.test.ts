@@ -64,7 +64,7 @@ describe('the crown lowered by 0.4 mm', () => {
     expect(text).toMatch(/Nothing changes at: Conditioning store, .*Sizing, Trim sawing/);
     // 49.48 - 49.32 = 0.16; 49.72 - 49.08 = 0.64.
     expect(text).toMatch(
-      /Past Machining, top\n.*all that passed have 0.16 mm \(.006 in\) to 0.64 mm \(.025 in\) too much wood: it can still be taken off/,
+      /Past Machining, top\n.*all that passed have 0.16 mm \(.0063 in\) to 0.64 mm \(.025 in\) too much wood: it can still be taken off/,
     );
     expect(text).toMatch(/Past Lamination, Press, Machining, back\n +Nothing measured here moved/);
   });
