@@ -1,7 +1,7 @@
 // The pictures in out/samples/ that README shows: one of each station, of the demo catalogue as it is now. `npm run samples`.
 import { createCanvas } from '@napi-rs/canvas';
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
@@ -77,4 +77,19 @@ platen('traveller', 'tarn', '--order', '2101', '--finish', 'amber-shaded', '--ou
 await picture(join(scratch, 'traveller/cards/tarn-2101.pdf'), 1, 'traveller');
 platen('first-piece', 'tarn', '--station', 'machining-top', '--hand', 'right', '--out', join(scratch, 'first'));
 await picture(join(scratch, 'first/cards/tarn/router.pdf'), 1, 'first-piece');
+// The crown lowered, in a workspace of its own where the model as it is was released.
+const floor = join(scratch, 'floor');
+cpSync(join(root, 'models'), join(floor, 'models'), { recursive: true });
+const there = (...line) => platen(...line, '--root', floor);
+there('release', 'tarn', '--reason', 'First', '--name', 'M. Orre');
+const spec = join(floor, 'models/tarn.yaml');
+const lowered = readFileSync(spec, 'utf8')
+  .replace('revision: C', 'revision: D')
+  .replace('machined: { crown: 49.60', 'machined: { crown: 49.20')
+  .replace('white: { crown: 49.20', 'white: { crown: 48.80');
+writeFileSync(spec, lowered);
+there('diff', 'tarn', '--pdf', join(scratch, 'notice.pdf'));
+await picture(join(scratch, 'notice.pdf'), 1, 'change-notice');
+there('cards', 'tarn', '--station', 'machining-top', '--out', join(scratch, 'changed'));
+await picture(join(scratch, 'changed/cards/models/tarn/machining-top.pdf'), 1, 'machining-top-changed');
 rmSync(scratch, { recursive: true, force: true });

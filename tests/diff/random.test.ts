@@ -109,7 +109,7 @@ test(`${EDITS} random edits`, { timeout: 7_200_000 }, () => {
         one.because.some((id) => because.has(id)),
         `${what}: ${one.id} ${one.tag}`,
       ).toBe(one.tag === 'card');
-    said.push(`${told.length > 0 ? 'cards' : given.length > 0 ? given[0]!.tag : 'nothing'}`);
+    said.push(told.length > 0 ? 'cards' : given.length > 0 ? given[0]!.tag : 'nothing');
   }
   const count = (kind: string) => said.filter((one) => one === kind).length;
   process.stdout.write(
