@@ -48,7 +48,7 @@ describe('platen new', () => {
       expect(await platen(`new gill --based-on ${base}`)).toMatchObject({ code: 0, err: '' });
       expect(text('models/gill.yaml')).toContain(`based-on: ${base}\n`);
       expect(text('models/gill.yaml')).not.toContain('scale:');
-      expect(await platen('check')).toMatchObject({ code: 0 });
+      expect(await platen('check gill')).toMatchObject({ code: 0 });
     },
   );
 

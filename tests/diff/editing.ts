@@ -1,7 +1,7 @@
 /** One edit of the sample, and what the trade expects of it: where cards change, where they stay, what is shown. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { sample } from '../cases/workspace.ts';
-import { BASE, changed, diffOf, made, PLANT, rightHand, TARN } from './asked.ts';
+import { BASE, changed, diffOf, made, PLANT, rightHand, sampled, TARN } from './asked.ts';
 import type { Answer, Change, Files, Given, Made } from './asked.ts';
 
 const files = { model: TARN, base: BASE, plant: PLANT };
@@ -57,7 +57,7 @@ export function holds(title: string, table: readonly Expected[]): void {
       if (table.some(({ both }) => both)) before.both = made(hands.both);
     });
 
-    test.each(table)('$edit', async (row) => {
+    test.each(sampled(table))('$edit', async (row) => {
       const which = row.both ? 'both' : 'one';
       const old = hands[which];
       const path = files[row.in];

@@ -1,5 +1,5 @@
 import { describe, test } from 'vitest';
-import { BASE, changed, PLANT, rightHand, TARN } from './asked.ts';
+import { BASE, changed, PLANT, rightHand, sampled, TARN } from './asked.ts';
 import type { Files } from './asked.ts';
 import * as as from './rewriting.ts';
 import { sameAs } from './same.ts';
@@ -103,5 +103,5 @@ const rewrites: Record<string, (files: Files) => Files> = {
 
 describe('another order, layout or file is no change', () => {
   const files = rightHand();
-  test.each(Object.keys(rewrites))('%s', async (name) => sameAs(files, rewrites[name]!(files)));
+  test.each(sampled(Object.keys(rewrites)))('%s', async (name) => sameAs(files, rewrites[name]!(files)));
 });

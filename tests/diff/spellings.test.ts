@@ -1,6 +1,6 @@
 import { describe, test } from 'vitest';
 import { sample } from '../cases/workspace.ts';
-import { BASE, changed, rightHand, TARN } from './asked.ts';
+import { BASE, changed, rightHand, sampled, TARN } from './asked.ts';
 import type { Files } from './asked.ts';
 import * as as from './rewriting.ts';
 import { sameAs } from './same.ts';
@@ -81,7 +81,7 @@ const spellings: Record<string, (files: Files) => Files> = {
 
 describe('a number spelt in another way is no change', () => {
   const files = rightHand();
-  test.each(Object.keys(spellings))('%s', async (name) => sameAs(files, spellings[name]!(files)));
+  test.each(sampled(Object.keys(spellings)))('%s', async (name) => sameAs(files, spellings[name]!(files)));
 
   test('both hands, one rewrite on top of the other', async () => {
     const whole = sample();
