@@ -56,7 +56,7 @@ function linesOf(
   const what = change.line.with['what'] ?? change.line.with['row'];
   if (!what) return [];
   return change.moves.flatMap((move) => {
-    const spare = ofWood(move.fact, change);
+    const spare = ofWood(move.fact, states);
     // What is measured, or is left of the wood; a number that nobody holds a gauge to stops no body.
     if (move.limits === undefined || (change.is !== 'check' && !spare)) return [];
     return [
@@ -66,10 +66,18 @@ function linesOf(
 }
 
 /** Which way there is wood to spare: a thick part can be made thinner, a shallow cavity deeper; nothing goes back. */
-function ofWood(fact: string, { line }: Change): 'more' | 'less' | undefined {
+function ofWood(
+  fact: string,
+  { old, new: now }: { readonly old: States; readonly new: States },
+): 'more' | 'less' | undefined {
   if (fact.startsWith('thickness.')) return 'more';
   if (!/^(?:cavity|hole|channel)\..*\.measured$/.test(fact)) return undefined;
-  return JSON.stringify(line).includes('depth"') ? 'less' : 'more';
+  const ways = [old, now].map(
+    (states) => /\bway (depth|height)\b/.exec(states.get(`${fact.slice(0, -'ed'.length)}ing`)?.text ?? '')?.[1],
+  );
+  // A depth that is a height now says nothing of the wood by its size.
+  if (ways[0] === undefined || ways[0] !== ways[1]) return undefined;
+  return ways[0] === 'depth' ? 'less' : 'more';
 }
 
 function woodLine(

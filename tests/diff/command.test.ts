@@ -162,3 +162,20 @@ test('the notice as a page: whole in one file, old and new over each other, room
   expect(page).toMatch(/Tarn &lt;script&gt;x&lt;\/script&gt;/);
   expect(page.match(/<script|<link|src=|url\((?!data:|#)/g) ?? []).toEqual([]);
 });
+
+describe('a pilot whose depth is given otherwise', () => {
+  const pilots = (depth: string) => ({
+    ...files,
+    [TARN]: files[TARN]!.replaceAll('depth: 14 ±0.5', `depth: ${depth} ±0.5`),
+  });
+  test.each([
+    // 13.5..14.5 against 11.5..12.5: every one is 1 to 3 mm too deep, and no drill puts wood back.
+    ['12', /lack 1 mm .* to 3 mm .* of wood: it cannot be put back/],
+    // Against 15.5..16.5: the drill goes on for 1 to 3 mm.
+    ['16', /have 1 mm .* to 3 mm .* too much wood: it can still be taken off/],
+  ])('%s mm', async (depth, said) => {
+    const { code, out, err } = await desk(pilots(depth), { './old': memoryHost(files) }).platen('diff', './old', '.');
+    expect(code, err).toBe(0);
+    expect(out.replaceAll('\u00a0', ' ')).toMatch(said);
+  });
+});
