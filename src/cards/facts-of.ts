@@ -1,7 +1,5 @@
-/** Ids of all facts a card shows. */
-import type { Card } from './card.ts';
-
-export function factsOf(card: Card): ReadonlySet<string> {
+/** Ids of all facts that a card, or a piece of one, shows. */
+export function factsOf(shown: unknown): ReadonlySet<string> {
   const ids = new Set<string>();
   const walk = (value: unknown): void => {
     if (typeof value !== 'object' || value === null) return;
@@ -10,6 +8,6 @@ export function factsOf(card: Card): ReadonlySet<string> {
       else walk(field);
     }
   };
-  walk(card);
+  walk(shown);
   return ids;
 }

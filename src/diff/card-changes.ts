@@ -1,6 +1,7 @@
 /** What is different on a card, thing by thing. Where its code changed, something is said: that holds by construction. */
 import type { Arg, Card, Figure, Limits, Line } from '../cards/card.ts';
 import { canonical } from '../cards/code.ts';
+import { factsOf } from '../cards/facts-of.ts';
 import { figureOfState } from '../cards/figures.ts';
 import { say } from '../cards/station.ts';
 import type { FactState } from '../facts/state.ts';
@@ -30,7 +31,7 @@ function changesOf(pair: Pair, facts: Facts): readonly Change[] {
   const how = old && now ? 'changed' : now ? 'new' : 'gone';
   const lines = old && now ? changedLines(old, now) : [aloneLine(item, how)];
   const because = (ids: readonly string[]) => [...new Set(ids.flatMap((fact) => facts.roots(fact)))];
-  const all = because([...factsIn(old), ...factsIn(now)]);
+  const all = because([...factsOf(old), ...factsOf(now)]);
   return lines.map(({ line, numbers }) => {
     // Of a row or a check, the number that moved: not what else stands beside it.
     const own = because(numbers.flatMap((pair) => pair.flatMap((arg) => ('fact' in arg ? [arg.fact] : []))));
@@ -187,18 +188,4 @@ function percent(fact: string, share: number): Figure {
   const number = { kind: 'fraction', value: share, unit: '%', decimals: 0 } as const;
   const whole = Math.max(1, Math.round(share * 100)) / 100;
   return figureOfState(fact, number, whole);
-}
-
-/** Ids of the facts a thing shows. */
-function factsIn(item: Item | undefined): readonly string[] {
-  const ids: string[] = [];
-  const walk = (value: unknown): void => {
-    if (typeof value !== 'object' || value === null) return;
-    for (const [key, field] of Object.entries(value)) {
-      if (key === 'fact' && typeof field === 'string') ids.push(field);
-      else walk(field);
-    }
-  };
-  walk(item);
-  return ids;
 }
