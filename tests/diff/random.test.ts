@@ -11,7 +11,7 @@ import { isEmpty, noticeOf } from '../../src/diff/notice.ts';
 import type { Notice, Side } from '../../src/diff/notice.ts';
 import type { Change } from '../../src/diff/change.ts';
 import { memoryHost } from '../../src/host/memory.ts';
-import { sample } from '../cases/workspace.ts';
+import { rightHanded } from './desk.ts';
 import { randomEdits } from './random-edits.ts';
 
 const EDITS = process.env['DIFF_ALL'] === undefined ? 12 : 1000;
@@ -64,7 +64,7 @@ const picture = ({ plant, models, stations, untouched }: Notice, turn: boolean) 
   untouched: untouched.map(({ id }) => id).toSorted(),
 });
 
-const files = sample();
+const files = rightHanded();
 const base = sideOf('old', compiled(files));
 
 test('a state against itself, read again from another text of it, is empty', () => {
