@@ -16,6 +16,7 @@ const english = load('en').words.sentences;
 /** Reviewed: places, signs and names only, or a word that both languages write alike. */
 const ALIKE: Readonly<Record<string, readonly string[]>> = {
   es: [
+    'change.row-at',
     'chart.capability',
     'edge-gluing.pulses',
     'machining.hole',
