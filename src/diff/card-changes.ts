@@ -5,11 +5,10 @@ import { factsOf } from '../cards/facts-of.ts';
 import { figureOfState } from '../cards/figures.ts';
 import { say } from '../cards/station.ts';
 import type { FactState } from '../facts/state.ts';
-import type { Change } from './change.ts';
+import type { Change, FactMove } from './change.ts';
 import type { Item, Pair } from './items.ts';
 import { about, itemsOf, unlike } from './items.ts';
 import { moveOf } from './move.ts';
-import type { Move } from './move.ts';
 
 /** The facts of both sides, and what a changed one goes back to. */
 export interface Facts {
@@ -156,8 +155,6 @@ function numbersIn(old: Arg, now: Arg): readonly (readonly [Figure | Limits, Fig
   return [];
 }
 
-type FactMove = Move & { readonly fact: string };
-
 function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMove[] {
   if (!('fact' in old) || !('fact' in now)) return [];
   const [from, to] = [facts.old.get(old.fact)?.number, facts.new.get(now.fact)?.number];
@@ -165,7 +162,8 @@ function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMo
   if (!move || (move.by === 0 && move.limits === undefined && move.limitBy === undefined)) return [];
   const { limits, ...size } = move;
   // What is printed as one number has no limits for whoever reads it.
-  return [{ fact: now.fact, ...size, ...(limits && now.kind === 'limits' ? { limits } : {}) }];
+  const was = old.fact === now.fact ? {} : { was: old.fact };
+  return [{ fact: now.fact, ...was, ...size, ...(limits && now.kind === 'limits' ? { limits } : {}) }];
 }
 
 /** `0.4 mm (.016 in) less, 167 % of its tolerance`, and what became of the limits. */

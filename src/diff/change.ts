@@ -10,6 +10,9 @@ export type Tag =
   /** Nothing reads it but the record. */
   | 'record';
 
+/** `was`: the fact that stood there before, where it is another one: the feed of another cutter. */
+export type FactMove = Move & { readonly fact: string; readonly was?: string };
+
 export interface Change {
   /** What it is: `key-number`, `step`, `tool`, `check`, `row`, `drawing`, `given` … */
   readonly is: string;
@@ -19,7 +22,7 @@ export interface Change {
   /** What is to be said of it besides: how far a number moved, what became of its limits. */
   readonly also: readonly Line[];
   /** Numbers in it that moved. */
-  readonly moves: readonly (Move & { readonly fact: string })[];
+  readonly moves: readonly FactMove[];
   /** Ids of given lines it goes back to. */
   readonly because: readonly string[];
   /** Where it stands on the new card: `steps/3`; absent of what is gone. */

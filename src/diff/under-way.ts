@@ -6,8 +6,7 @@ import type { Line, Name } from '../cards/card.ts';
 import { figureOfState } from '../cards/figures.ts';
 import { say } from '../cards/station.ts';
 import type { FactState } from '../facts/state.ts';
-import type { Change } from './change.ts';
-import type { Move } from './move.ts';
+import type { Change, FactMove } from './change.ts';
 
 export interface UnderWay {
   /** A body that has passed this station. */
@@ -81,11 +80,11 @@ function ofWood(
 }
 
 function woodLine(
-  { fact, limits, by }: Move & { readonly fact: string },
+  { fact, was: before = fact, limits, by }: FactMove,
   spare: 'more' | 'less',
   { old, new: now }: { readonly old: States; readonly new: States },
 ): Line {
-  const [was, is] = [old.get(fact)!.number!, now.get(fact)!.number!];
+  const [was, is] = [old.get(before)!.number!, now.get(fact)!.number!];
   if (limits === 'wider') return say('under-way.wider');
   if (limits !== 'apart') return say(`under-way.${limits}`);
   // How far the nearest and the furthest of the old are from the new.

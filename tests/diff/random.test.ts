@@ -36,7 +36,10 @@ function seen({ is, how, tag, moves, because }: Change, turn: boolean) {
     how: word(how),
     tag,
     because: because.toSorted(),
-    moves: moves.map(({ fact, by, limits }) => `${fact} ${size(by)} ${limits === undefined ? '' : word(limits)}`),
+    moves: moves.map(({ fact, was = fact, by, limits }) => {
+      const facts = turn ? [fact, was] : [was, fact];
+      return `${facts.join(' > ')} ${size(by)} ${limits === undefined ? '' : word(limits)}`;
+    }),
   };
 }
 
