@@ -7,6 +7,7 @@
  */
 import type { Checked, CheckedModel, Compiled } from './compile.ts';
 import { isError } from './compile.ts';
+import { listOf } from './diff/changed-facts.ts';
 import type { ModelState } from './diff/model-state.ts';
 import type { Side } from './diff/notice.ts';
 import { makeFacts } from './facts/facts.ts';
@@ -40,9 +41,11 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
   const rows = once(() => new Set(leavesOf(plant).map((leaf) => leaf.id)));
   const lines = once(() => {
     const leaves = [...hands.flatMap(({ subject }) => leavesOf(subject.spec)), ...leavesOf(checked.workspace.plant)];
-    return new Map(
-      leaves.flatMap(({ id: leaf, writing }) => ('place' in writing ? [[leaf, writing.place] as const] : [])),
+    const places = leaves.flatMap(({ id: leaf, writing }) =>
+      'place' in writing ? [[leaf, writing.place] as const] : [],
     );
+    // A list stands where its first item does.
+    return new Map([...places.toReversed().map(([leaf, place]) => [listOf(leaf), place] as const), ...places]);
   });
   return {
     id,

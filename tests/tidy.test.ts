@@ -102,7 +102,7 @@ describe('what may import what', () => {
     'forms.ts': ['compile.ts', 'assets.ts', 'plant-texts.ts', 'cards', 'print', 'findings'],
     'releases.ts': ['compile.ts', 'printing.ts', 'comparing.ts', 'diff', 'cards', 'facts', 'read', 'release'],
     'recompute.ts': ['compile.ts', 'facts', 'release', 'units'],
-    'comparing.ts': ['compile.ts', 'facts', 'findings', 'read'],
+    'comparing.ts': ['compile.ts', 'diff', 'facts', 'findings', 'read'],
     'notices.ts': ['assets.ts', 'forms.ts', 'plant-texts.ts', 'diff', 'cards', 'print'],
     diff: ['cards'],
     release: ['print'],

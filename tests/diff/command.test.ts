@@ -179,3 +179,20 @@ describe('a pilot whose depth is given otherwise', () => {
     expect(out.replaceAll('\u00a0', ' ')).toMatch(said);
   });
 });
+
+test('a cavity moved, a band narrowed: how far and which way, from what to what, at their lines', async () => {
+  const moved = changed(files[TARN]!, 'figure: [select, fine]', 'figure: [fine]').replace(
+    /(bridge-pickup:(?:.*\n)+?.*at: \{ x: 0, y: )(\d+)/,
+    (_, before: string, y: string) => `${before}${Number(y) + 2}`,
+  );
+  const { code, out, err } = await desk({ ...files, [TARN]: moved }, { './old': memoryHost(files) }).platen(
+    'diff',
+    './old',
+    '.',
+  );
+  expect(code, err).toBe(0);
+  const text = out.replaceAll('\u00a0', ' ');
+  expect(text).toMatch(/lies 2 mm \(\.079 in\) from where it was: 2 mm \(\.079 in\) toward the neck/);
+  expect(text).toMatch(/grades\.blue-clear\.figure: now fine, was .*select.*\n +on cards; models\/tarn\.yaml:\d+/);
+  expect(text).toMatch(/Past .*Machining, top\n +Bridge pickup: what is cut lies where it lay, and cannot be moved/i);
+});
