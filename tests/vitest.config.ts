@@ -10,8 +10,6 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 120_000,
     execArgv: ['--max-semi-space-size=64'],
-    // No module has a state of its own (tests/tidy.test.ts): files of a worker share what was read once.
-    isolate: false,
     // Every core works: a run on two of them would leave one idle.
     maxWorkers: '100%',
   },
