@@ -136,7 +136,8 @@ const isPlant = (id: string): boolean => /^(?:plant|published)\./.test(id);
 
 function byStation(placed: readonly Placed[], route: readonly string[]): readonly StationNotice[] {
   const met = [...new Set(placed.map(({ station }) => station))];
-  const ids = [...route.filter((id) => met.includes(id)), ...met.filter((id) => !route.includes(id))];
+  // A route that names a station twice passes it twice: it is told once.
+  const ids = [...new Set([...route.filter((id) => met.includes(id)), ...met])];
   return ids.map((id) => {
     const here = placed.filter(({ station }) => station === id);
     return {

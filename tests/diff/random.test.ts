@@ -1,6 +1,7 @@
 /**
  * What holds for any edit, tried on random ones: a state against itself is empty, the other way round is the mirror image, and
- * a card has a new code if and only if something on it is said to differ. 12 edits; DIFF_ALL=1 for a thousand.
+ * a card has a new code if and only if something on it is said to differ. 12 edits; DIFF_ALL=1 for a thousand,
+ * DIFF_EDITS and DIFF_SEED for so many others.
  */
 import { parseDocument } from 'yaml';
 import { expect, test } from 'vitest';
@@ -14,7 +15,7 @@ import { memoryHost } from '../../src/host/memory.ts';
 import { rightHanded } from './desk.ts';
 import { randomEdits } from './random-edits.ts';
 
-const EDITS = process.env['DIFF_ALL'] === undefined ? 12 : 1000;
+const EDITS = process.env['DIFF_ALL'] === undefined ? 12 : Number(process.env['DIFF_EDITS'] ?? 1000);
 const ON = '2026-11-27';
 
 const compiled = (files: Readonly<Record<string, string>>): Compiled => compileAll(memoryHost(files), ON);
@@ -82,7 +83,7 @@ test('a state against itself, read again from another text of it, is empty', () 
 });
 
 test(`${EDITS} random edits`, { timeout: 7_200_000 }, () => {
-  const edit = randomEdits(files, 20_261_127);
+  const edit = randomEdits(files, Number(process.env['DIFF_SEED'] ?? 20_261_127));
   const said: string[] = [];
   let tried = 0;
   for (let done = 0; done < EDITS; tried++) {
