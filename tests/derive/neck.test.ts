@@ -118,3 +118,9 @@ test('a through neck with a pocket, and a bolt-on without one, are refused at th
   expect(ids({ file: base, find: 'kind: bolt-on', replace: 'kind: through' })).not.toEqual([]);
   expect(ids({ file: base, find: '  pocket: neck-pocket\n', replace: '' })).not.toEqual([]);
 });
+
+test('a pocket that is a cavity of the back is an error, told and not thrown', () => {
+  const model = checkedWith({ file: base, find: 'pocket: neck-pocket', replace: 'pocket: controls' });
+  expect(model.findings.map(({ id }) => id)).toContain('neck-screws-missing');
+  expect(model.cards).toEqual([]);
+});

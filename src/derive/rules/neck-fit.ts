@@ -72,7 +72,8 @@ const rule: Rule = (subject) => {
             source: byDefinition,
             value: (use) => {
               const name = use(wanted(subject.spec.neck.pocket, 'neck.pocket'));
-              return use.fact(`left.cavity.${name}.back`)!.wood;
+              // A cavity of the back leaves none there: no neck stands in it.
+              return wanted(use.fact(`left.cavity.${name}.back`), `left.cavity.${name}.back`).wood;
             },
           }),
           derivation({
