@@ -19,3 +19,6 @@ export const namesOf = (table: object | undefined): readonly string[] =>
 /** What is really there: undefined of a hole. */
 export const present = <T>(thing: T | undefined): T | undefined =>
   thing !== undefined && holeId(thing) !== undefined ? undefined : thing;
+
+/** The items of a list that are really there: of one that is not known it has been told where it stands. */
+export const readable = <T>(items: readonly T[]): readonly T[] => items.filter((item) => holeId(item) === undefined);

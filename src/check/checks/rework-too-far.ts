@@ -1,7 +1,7 @@
 /** What the plant still lets pass leaves enough wood: for the next cut, and under the floor of a cavity. */
 import { cutsOf } from '../../facts/cuts.ts';
 import { REWORK_THINGS, reworkOf } from '../../facts/reworks.ts';
-import { namesOf } from '../../facts/row.ts';
+import { namesOf, readable } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { floorCount } from '../../units/round.ts';
@@ -26,7 +26,7 @@ export default check;
 /** The floors that were worked out for a row, where the next cut would find too little. */
 function thinner({ subject, facts }: Bench, id: string): Fault[] {
   const { at, beyond } = subject.plant.reworks![id]!;
-  return at.flatMap((station) =>
+  return readable(at).flatMap((station) =>
     REWORK_THINGS.flatMap((thing): Fault[] => {
       const name = reworkOf(id, station.text, thing);
       if (!beyond || !facts.has(`${name}.left-to-cut`)) return [];
@@ -72,7 +72,7 @@ function deeper(bench: Bench, id: string): Fault[] {
   const { at, beyond, out } = subject.plant.reworks![id]!;
   const deep = look(facts, (use) => (use(out) === 'deep' && beyond ? use(beyond) : undefined));
   if (!deep || !beyond) return [];
-  const setups = at.map((station) => SETUP[station.text]);
+  const setups = readable(at).map((station) => SETUP[station.text]);
   return cutsOf(spec).flatMap((cut): Fault[] => {
     if (cut.kind !== 'cavity') return [];
     const seen = look(facts, (use) => {

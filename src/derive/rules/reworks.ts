@@ -8,7 +8,7 @@ import type { Part } from '../../facts/parts.ts';
 import { facesBack, highestPoint, partsOf, pointsOf } from '../../facts/parts.ts';
 import type { ReworkRow, ReworkThing } from '../../facts/reworks.ts';
 import { reworkOf } from '../../facts/reworks.ts';
-import { namesOf, wanted } from '../../facts/row.ts';
+import { namesOf, readable, wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { nominal } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
@@ -37,7 +37,9 @@ const rule: Rule = (subject) =>
     const row = subject.plant.reworks![id]!;
     // Form alone decides which facts there are: the words a row is made of stand in the file.
     if (row.out.text !== 'thin' || row.beyond === undefined) return [];
-    return row.at.flatMap((at) => measuredAt(subject, at.text).flatMap((one) => floor(id, row, at.text, one)));
+    return readable(row.at).flatMap((at) =>
+      measuredAt(subject, at.text).flatMap((one) => floor(id, row, at.text, one)),
+    );
   });
 export default rule;
 
