@@ -12,9 +12,10 @@ import type { ModelState } from './diff/model-state.ts';
 import type { Side } from './diff/notice.ts';
 import { makeFacts } from './facts/facts.ts';
 import { leavesOf } from './facts/leaves.ts';
+import { once } from './facts/once.ts';
 import { statesOf } from './facts/state.ts';
 import type { FactState } from './facts/state.ts';
-import { present } from './facts/row.ts';
+import { plantRow, present, readable } from './facts/row.ts';
 import type { RenderedFinding } from './findings/render.ts';
 import { renderFinding, where } from './findings/render.ts';
 import type { Host } from './host/host.ts';
@@ -61,27 +62,20 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
   };
 }
 
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
-}
-
-export const stateOfRelease = ({ model, title, revision, cards, facts, plant }: Release): ModelState => ({
-  id: model,
-  title,
-  revision,
-  cards,
+export function stateOfRelease({ model, title, revision, cards, facts, plant }: Release): ModelState {
   // It keeps whole rows: those that went into its cards.
-  plantHas: (leaf) => Object.hasOwn(plant, leaf) || (rowsKept(plant).has(rowOf(leaf)) ? false : undefined),
-  facts: new Map(
-    Object.entries(facts).map(([hand, all]) => [hand, new Map(all.map((fact) => [fact.id, fact] as const))]),
-  ),
-});
-
-const rowsKept = (plant: Release['plant']): ReadonlySet<string> => new Set(Object.keys(plant).map(rowOf));
-
-/** `plant.cutters.mill-8` of `plant.cutters.mill-8.diameter`. */
-const rowOf = (leaf: string): string => leaf.split('.').slice(0, 3).join('.');
+  const rows = once(() => new Set(Object.keys(plant).map(plantRow)));
+  return {
+    id: model,
+    title,
+    revision,
+    cards,
+    plantHas: (leaf) => Object.hasOwn(plant, leaf) || (rows().has(plantRow(leaf)) ? false : undefined),
+    facts: new Map(
+      Object.entries(facts).map(([hand, all]) => [hand, new Map(all.map((fact) => [fact.id, fact] as const))]),
+    ),
+  };
+}
 
 /**
  * These models of a compile; those with an error are left out, and their findings told. `whole`: its plant is compared as well.
@@ -106,7 +100,7 @@ export function sideOfCompile(
       name,
       models: sound.map((model) => calledBy(stateOfModel(model, checked), called)),
       ...(whole ? { plant: plantStates(checked) } : {}),
-      ...(route ? { route: route.map(({ text }) => text) } : {}),
+      ...(route ? { route: readable(route).map(({ text }) => text) } : {}),
     },
     errors: broken.map((finding) => {
       const shown = renderFinding(finding, checked.workspace.texts);

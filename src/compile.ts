@@ -21,6 +21,7 @@ import { checkKinds } from './check/kinds.ts';
 import { hang, runChecks } from './check/run.ts';
 import { derive } from './derive/derive.ts';
 import type { Facts } from './facts/facts.ts';
+import { once } from './facts/once.ts';
 import type { Subject } from './facts/subject.ts';
 import type { Finding } from './findings/finding.ts';
 import type { RenderedFinding } from './findings/render.ts';
@@ -106,12 +107,6 @@ function checkModel(
       return outcome().findings;
     },
   };
-}
-
-/** Worked out when first asked for, and kept. */
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => (made ??= { value: make() }).value;
 }
 
 function outcomeOf(

@@ -15,6 +15,7 @@ import { changesSince } from './diff/since.ts';
 import { factsOf } from './cards/facts-of.ts';
 import type { Facts } from './facts/facts.ts';
 import { leavesOf } from './facts/leaves.ts';
+import { plantRow } from './facts/row.ts';
 import { statesOf } from './facts/state.ts';
 import type { Host } from './host/host.ts';
 import type { PrintSheet } from './print/print.ts';
@@ -76,7 +77,7 @@ export function freeze(host: Host, compiled: Compiled, id: string, on: string, b
   }));
   const used = new Set(cards.flatMap(({ rows }) => rows));
   const plantLines = leavesOf(plant)
-    .filter(({ id: leaf }) => used.has(rowOf(leaf) ?? ''))
+    .filter(({ id: leaf }) => used.has(plantRow(leaf) ?? ''))
     .map(({ id: leaf, text }) => [leaf, text] as const);
   const bytes = (content: string | Uint8Array) =>
     typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -145,12 +146,9 @@ function stretchOf(
   return from < 0 ? [] : [{ name, title, paper, page, from, to: from + body.length }];
 }
 
-/** `cutters.mill-8` of `plant.cutters.mill-8.diameter`. */
-const rowOf = (fact: string): string | undefined => /^plant\.([^.]+\.[^.]+)(?:\.|$)/.exec(fact)?.[1];
-
 /** Rows whose title is one of these facts. */
 const namedRows = (ids: Iterable<string>): readonly string[] =>
-  [...ids].flatMap((id) => (id.endsWith('.title') ? (rowOf(id) ?? []) : [])).toSorted();
+  [...ids].flatMap((id) => (id.endsWith('.title') ? (plantRow(id) ?? []) : [])).toSorted();
 
 /** Rows of the plant behind these facts, by whatever way. */
 function rowsOf(facts: Facts, ids: Iterable<string>): readonly string[] {
@@ -159,7 +157,7 @@ function rowsOf(facts: Facts, ids: Iterable<string>): readonly string[] {
   const visit = (id: string): void => {
     if (seen.has(id)) return;
     seen.add(id);
-    const row = rowOf(id);
+    const row = plantRow(id);
     if (row !== undefined) rows.add(row);
     facts.fact(id)?.inputs.forEach(visit);
   };

@@ -12,14 +12,12 @@ import type { FullSize, Mark, NamedSpot } from './card.ts';
 import { blankRecord, deskAt } from './desk.ts';
 import { hundredth } from './drawing/coordinates.ts';
 import { locationHoles, plan } from './drawing/plan.ts';
+import { STATION_OF_SETUP } from '../facts/setup-stations.ts';
 import { channelsOf, contoursOf, cutTitle, holesOf, setupOf } from './machining.ts';
 import { cavitiesOf } from './cutting-order.ts';
 import { all } from './stations/all.generated.ts';
 import type { Desk } from './station.ts';
 import { say } from './station.ts';
-
-/** Where each face is worked. */
-const STATIONS = { 'glue-face': 'chambering', back: 'machining-back', top: 'machining-top' } as const;
 
 /** How far the bridge line is drawn past the outline, mm. */
 const PAST_MM = 4;
@@ -28,7 +26,7 @@ const PAST_MM = 4;
 export function fullSizes(subject: Subject, facts: Facts): readonly FullSize[] {
   const made = facts.read((use) =>
     setupOrder.toReversed().flatMap((face) => {
-      const station = all.find(({ id }) => id === STATIONS[face])!;
+      const station = all.find(({ id }) => id === STATION_OF_SETUP[face])!;
       const desk = deskAt(station, subject, facts, use, blankRecord());
       return face === 'top' || isCut(desk, face) ? [templateOf(desk, face)] : [];
     }),

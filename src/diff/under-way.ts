@@ -6,6 +6,7 @@ import type { Line, Name } from '../cards/card.ts';
 import { figureOfState } from '../cards/figures.ts';
 import { say } from '../cards/station.ts';
 import type { FactState } from '../facts/state.ts';
+import { setupCutAt } from '../facts/setup-stations.ts';
 import type { Change, FactMove } from './change.ts';
 
 export interface UnderWay {
@@ -95,14 +96,8 @@ function woodLine(
   return toSpare ? say('under-way.spare', args) : say('under-way.short', args);
 }
 
-const STATION_OF: Readonly<Record<string, string>> = {
-  back: 'machining-back',
-  top: 'machining-top',
-  'glue-face': 'chambering',
-};
-
 /** A cavity lies where it was cut: at the station of its set-up. */
 function isCutAt({ because }: Change, station: string, now: States): boolean {
   const of = /^[^.]+\.[^.]+/.exec(because[0] ?? '')?.[0];
-  return STATION_OF[now.get(`${of}.setup`)?.text ?? ''] === station;
+  return setupCutAt(station) === now.get(`${of}.setup`)?.text;
 }

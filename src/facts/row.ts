@@ -22,3 +22,6 @@ export const present = <T>(thing: T | undefined): T | undefined =>
 
 /** The items of a list that are really there: of one that is not known it has been told where it stands. */
 export const readable = <T>(items: readonly T[]): readonly T[] => items.filter((item) => holeId(item) === undefined);
+
+/** `cutters.mill-8` of `plant.cutters.mill-8.diameter`; undefined of what is no line of a row. */
+export const plantRow = (fact: string): string | undefined => /^plant\.([^.]+\.[^.]+)(?:\.|$)/.exec(fact)?.[1];

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Card, Figure, Limits } from '../../src/cards/card.ts';
 import { contentCode } from '../../src/cards/code.ts';
+import { factsOf } from '../../src/cards/facts-of.ts';
+import { STATION_OF_SETUP, setupCutAt } from '../../src/facts/setup-stations.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
 import type { Quantity } from '../../src/units/quantity.ts';
 import { compileDemo } from './demo.ts';
@@ -48,6 +50,17 @@ describe('the demo catalogue', () => {
     };
     for (const [id, route] of routes) if (expected[id as string]) expect(route).toEqual(expected[id as string]);
     expect(routes.map(([id]) => id)).toEqual(expect.arrayContaining(Object.keys(expected)));
+  });
+
+  test('a set-up is cut at the station whose card names its program', () => {
+    const named = cards.flatMap(({ card }) =>
+      [...factsOf(card)].flatMap((fact) => {
+        const setup = /^setups\.([^.]+)\.program$/.exec(fact)?.[1];
+        return setup === undefined ? [] : [[card.key.station, setup] as const];
+      }),
+    );
+    expect(new Set(named.map(([, setup]) => setup))).toEqual(new Set(Object.keys(STATION_OF_SETUP)));
+    for (const [station, setup] of named) expect(setupCutAt(station), setup).toBe(setup);
   });
 
   test('every number and name on a card leads to a fact that was really computed', () => {

@@ -2,6 +2,7 @@
 import { cutsOf } from '../../facts/cuts.ts';
 import { REWORK_THINGS, reworkOf } from '../../facts/reworks.ts';
 import { namesOf, readable } from '../../facts/row.ts';
+import { setupCutAt } from '../../facts/setup-stations.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { floorCount } from '../../units/round.ts';
@@ -59,12 +60,6 @@ function thinner({ subject, facts }: Bench, id: string): Fault[] {
 /** What is named passes: down to the hundredth that is printed. */
 const noMore = (nm: number): number => floorCount(nm, 10_000) * 10_000;
 
-const SETUP: Readonly<Record<string, string>> = {
-  chambering: 'glue-face',
-  'machining-back': 'back',
-  'machining-top': 'top',
-};
-
 /** A cavity that much too deep still has a floor. */
 function deeper(bench: Bench, id: string): Fault[] {
   const { subject, facts } = bench;
@@ -72,7 +67,7 @@ function deeper(bench: Bench, id: string): Fault[] {
   const { at, beyond, out } = subject.plant.reworks![id]!;
   const deep = look(facts, (use) => (use(out) === 'deep' && beyond ? use(beyond) : undefined));
   if (!deep || !beyond) return [];
-  const setups = readable(at).map((station) => SETUP[station.text]);
+  const setups = readable(at).map((station) => setupCutAt(station.text));
   return cutsOf(spec).flatMap((cut): Fault[] => {
     if (cut.kind !== 'cavity') return [];
     const seen = look(facts, (use) => {
