@@ -39,9 +39,9 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
     ]),
   );
   const { texts, plant } = checked.workspace;
-  const rows = once(() => new Set(leavesOf(plant).map((leaf) => leaf.id)));
+  const rows = once(() => new Set(leavesOf(plant).flatMap((leaf) => [leaf.id, listOf(leaf.id)])));
   const lines = once(() => {
-    const leaves = [...hands.flatMap(({ subject }) => leavesOf(subject.spec)), ...leavesOf(checked.workspace.plant)];
+    const leaves = [...hands.flatMap(({ subject }) => leavesOf(subject.spec)), ...leavesOf(plant)];
     const places = leaves.flatMap(({ id: leaf, writing }) =>
       'place' in writing ? [[leaf, writing.place] as const] : [],
     );
@@ -65,12 +65,13 @@ export function stateOfModel({ id, title, revision, cards, hands }: CheckedModel
 export function stateOfRelease({ model, title, revision, cards, facts, plant }: Release): ModelState {
   // It keeps whole rows: those that went into its cards.
   const rows = once(() => new Set(Object.keys(plant).map(plantRow)));
+  const lines = once(() => new Set(Object.keys(plant).flatMap((leaf) => [leaf, listOf(leaf)])));
   return {
     id: model,
     title,
     revision,
     cards,
-    plantHas: (leaf) => Object.hasOwn(plant, leaf) || (rows().has(plantRow(leaf)) ? false : undefined),
+    plantHas: (leaf) => lines().has(leaf) || (rows().has(plantRow(leaf)) ? false : undefined),
     facts: new Map(
       Object.entries(facts).map(([hand, all]) => [hand, new Map(all.map((fact) => [fact.id, fact] as const))]),
     ),

@@ -2,6 +2,7 @@
 import { loadAssets } from './assets.ts';
 import type { Checked, Printed } from './compile.ts';
 import type { Change } from './diff/change.ts';
+import { shortened } from './diff/given.ts';
 import type { GivenChange } from './diff/given.ts';
 import type { CardNotice } from './diff/hand.ts';
 import type { Notice, Side } from './diff/notice.ts';
@@ -26,7 +27,14 @@ export function toldOf(notice: Notice, before: Side, after: Side): NoticeTold {
   const given = (id: string, changes: readonly GivenChange[]) =>
     changes.map((change): GivenTold => {
       const [oldAt, newAt] = [at(before, id, change.because[0]!), at(after, id, change.because[0]!)];
-      return { ...change, ...(oldAt === undefined ? {} : { oldAt }), ...(newAt === undefined ? {} : { newAt }) };
+      const { old, new: now } = change;
+      return {
+        ...change,
+        ...(old === undefined ? {} : { old: shortened(old) }),
+        ...(now === undefined ? {} : { new: shortened(now) }),
+        ...(oldAt === undefined ? {} : { oldAt }),
+        ...(newAt === undefined ? {} : { newAt }),
+      };
     });
   const anyModel = after.models[0]?.id ?? '';
   return {

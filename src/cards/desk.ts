@@ -15,14 +15,15 @@ import { all } from './stations/all.generated.ts';
 /** The plant's route, less what this model has no need of; after it the stations that stand aside. */
 export function stationsOf(subject: Subject, facts: Facts): Station[] {
   const rows = namesOf(subject.plant.stations);
-  return [...onRoute(subject, facts), ...all.filter(({ aside, id }) => aside && rows.includes(id))];
+  const passed = facts.read((use) => onRoute(subject, readRoute(subject.spec, facts), use));
+  return [...(passed.ok ? passed.value : []), ...all.filter(({ aside, id }) => aside && rows.includes(id))];
 }
 
-function onRoute({ spec, plant }: Subject, facts: Facts): Station[] {
-  const route = readRoute(spec, facts);
-  const order = facts.read((use) => wanted(plant.route, 'plant.route').map((station) => use(station)));
-  return (order.ok ? order.value : []).flatMap((id) => all.filter((station) => station.id === id && station.on(route)));
-}
+const onRoute = ({ plant }: Subject, route: RouteOf, use: Use): Station[] =>
+  wanted(plant.route, 'plant.route').flatMap((leaf) => {
+    const id = use(leaf);
+    return all.filter((station) => station.id === id && station.on(route));
+  });
 
 function readRoute(spec: Subject['spec'], facts: Facts): RouteOf {
   const parts = partsOf(spec);
@@ -82,13 +83,14 @@ export function deskAt(station: Station, subject: Subject, facts: Facts, use: Us
     const acceptance = guarded === undefined || proven === 'nothing' ? undefined : proven;
     return { ...shown.limits, ...(acceptance ? { acceptance } : {}) };
   };
+  const route = readRoute(spec, facts);
   return {
     subject,
     use,
     has: facts.has,
-    route: readRoute(spec, facts),
+    route,
     station: station.id,
-    stations: onRoute(subject, facts).map(({ id }) => id),
+    stations: () => onRoute(subject, route, use).map(({ id }) => id),
     row: at,
     name,
     gauge,

@@ -37,9 +37,9 @@ export function reworkTable(desk: Desk): readonly Table[] {
 
 /** The ways from every station of the route: each once, with all the stations it is open from. */
 export function allReworks(desk: Desk): readonly Table[] {
-  const at = desk.stations.flatMap((station) =>
-    reworksAt(desk.subject, desk.use, station).map((one) => ({ one, station })),
-  );
+  const at = desk
+    .stations()
+    .flatMap((station) => reworksAt(desk.subject, desk.use, station).map((one) => ({ one, station })));
   const ids = [...new Set(at.map(({ one }) => one.id))];
   const rows = ids.map((id) => {
     const own = at.filter(({ one }) => one.id === id);

@@ -41,8 +41,8 @@ export interface Desk {
   readonly route: RouteOf;
   /** Id of the station. */
   readonly station: string;
-  /** Ids of the stations on its route. */
-  readonly stations: readonly string[];
+  /** Ids of the stations on its route, read from the plant: what follows from them goes back to it. */
+  readonly stations: () => readonly string[];
   readonly row: StationRow;
   /** The machine at this station. */
   readonly machine: () => Name;

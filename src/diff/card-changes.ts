@@ -28,7 +28,7 @@ function changesOf(pair: Pair, facts: Facts): readonly Change[] {
   const { old, new: now } = pair;
   const item = (now ?? old)!;
   const how = old && now ? 'changed' : now ? 'new' : 'gone';
-  const lines = old && now ? changedLines(old, now) : [aloneLine(item, how)];
+  const lines = old && now ? changedLines(old, now) : [aloneLine(item, now ? 'new' : 'gone')];
   const because = (ids: readonly string[]) => [...new Set(ids.flatMap((fact) => facts.roots(fact)))];
   const all = because([...factsOf(old), ...factsOf(now)]);
   return lines.map(({ line, numbers }) => {
@@ -127,7 +127,7 @@ function rowName({ title, columns, cells, alone }: Item & { is: 'row' }): Arg {
   return { kind: 'series', items: [title, say('change.row-at', { column: columns[0] ?? title, at: cells[0] })] };
 }
 
-function aloneLine(item: Item, how: 'new' | 'gone' | 'changed'): Told {
+function aloneLine(item: Item, how: 'new' | 'gone'): Told {
   const line = (what: Arg, more: Readonly<Record<string, Arg>> = {}) =>
     say(`change.${item.is}.${how}`, { what, ...more });
   const numbers: Told['numbers'] = [];
@@ -159,7 +159,7 @@ function movesOf([old, now]: readonly [Arg, Arg], facts: Facts): readonly FactMo
   if (!('fact' in old) || !('fact' in now)) return [];
   const [from, to] = [facts.old.get(old.fact)?.number, facts.new.get(now.fact)?.number];
   const move = from && to && moveOf(from, to);
-  if (!move || (move.by === 0 && move.limits === undefined && move.limitBy === undefined)) return [];
+  if (!move) return [];
   const { limits, ...size } = move;
   // What is printed as one number has no limits for whoever reads it.
   const was = old.fact === now.fact ? {} : { was: old.fact };
@@ -184,6 +184,7 @@ export function moveLines(
 
 function percent(fact: string, share: number): Figure {
   const number = { kind: 'fraction', value: share, unit: '%', decimals: 0 } as const;
-  const whole = Math.max(1, Math.round(share * 100)) / 100;
-  return figureOfState(fact, number, whole);
+  // To one per cent; a smaller one to a tenth of it, and never to nought.
+  const [steps, least] = share < 0.01 ? [1000, 1] : [100, 0];
+  return figureOfState(fact, number, Math.max(least, Math.round(share * steps)) / steps);
 }

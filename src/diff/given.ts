@@ -66,14 +66,13 @@ function givenLine(id: string, how: Change['how'], was: string | undefined, is: 
 
 const LONGEST = 80;
 
-/** An outline is long: what it became is in the drawing. */
-const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
+/** An outline is hundreds of numbers: what it became is in the drawing. */
+export const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
 function movesOf(changes: readonly FactChange[], now: States): Pick<Change, 'also' | 'moves'> {
   const [{ id, old, new: is }] = changes as [FactChange];
   const move = old?.number && is?.number && moveOf(old.number, is.number);
-  if (!move || (move.by === 0 && move.limits === undefined && move.limitBy === undefined))
-    return { also: [], moves: [] };
+  if (!move) return { also: [], moves: [] };
   return { also: moveLines({ fact: id, ...move }, { new: now }), moves: [{ fact: id, ...move }] };
 }
 

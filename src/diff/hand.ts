@@ -1,7 +1,9 @@
 /** One hand of a model in both states: its cards pair by pair, what was given otherwise, and what became of bodies under way. */
 import type { Drawing, MadeCard, Name } from '../cards/card.ts';
 import type { FactState } from '../facts/state.ts';
+import { say } from '../cards/station.ts';
 import { cardChanges } from './card-changes.ts';
+import type { Facts } from './card-changes.ts';
 import type { Change, Tag } from './change.ts';
 import type { FactChange } from './changed-facts.ts';
 import { changedFacts, listOf, rootsIn } from './changed-facts.ts';
@@ -55,30 +57,11 @@ export function comparedHand(hand: 'right' | 'left', old: ModelState, now: Model
   const roots = rootsIn(changed);
   const places = movedPlaces(changed, states.new);
   const cards = pairsOfCards(hand, old, now).map(([was, is]): Placed => {
-    const { title } = now;
-    if (!was || !is) return alone((is ?? was)!, title, is ? 'new' : 'gone');
-    const station = { station: is.card.key.station, name: is.card.station };
-    if (was.code === is.code) return { ...station, untouched: { model: now.id, title, hand, code: is.code } };
-    const reads = [...new Set([...was.reads, ...is.reads])].flatMap(roots);
-    const changes = explained(cardChanges(was.card, is.card, { ...states, roots }), [...new Set(reads)]);
-    const because = new Set(changes.flatMap((change) => change.because));
-    const moved = places.filter((place) => place.because.some((one) => because.has(one)));
-    const notice: CardNotice = {
-      model: now.id,
-      title,
-      hand,
-      is: 'changed',
-      old: was.code,
-      new: is.code,
-      changes: [...moved, ...changes],
-      drawings: is.card.drawings.flatMap((drawing) => {
-        const before = was.card.drawings.find(({ id }) => id === drawing.id);
-        return before && changes.some(({ at }) => at === `drawings/${drawing.id}`)
-          ? [{ old: before, new: drawing }]
-          : [];
-      }),
-    };
-    return { ...station, notice };
+    if (!was || !is) return alone((is ?? was)!, now.title, is ? 'new' : 'gone', deciding(changed, roots));
+    const { key, station: name } = is.card;
+    const of = { model: now.id, title: now.title, hand };
+    if (was.code === is.code) return { station: key.station, name, untouched: { ...of, code: is.code } };
+    return { station: key.station, name, notice: { ...of, ...changedCard(was, is, { ...states, roots }, places) } };
   });
   const onCards = new Set(cards.flatMap(({ notice }) => notice?.changes.flatMap(({ because }) => because) ?? []));
   const shown = new Set(
@@ -99,6 +82,26 @@ export function comparedHand(hand: 'right' | 'left', old: ModelState, now: Model
     ),
     rows: underWay(passed, states),
   };
+}
+
+/** What differs on it, and in which drawings. */
+function changedCard(was: MadeCard, is: MadeCard, facts: Facts, places: readonly Change[]) {
+  const reads = new Set([...was.reads, ...is.reads]);
+  const all = new Set([...reads].flatMap((fact) => facts.roots(fact)));
+  const changes = explained(cardChanges(was.card, is.card, facts), [...all]);
+  const because = new Set(changes.flatMap((change) => change.because));
+  const drawings = is.card.drawings.flatMap((drawing) => {
+    const before = was.card.drawings.find(({ id }) => id === drawing.id);
+    const changed = changes.some(({ at }) => at === `drawings/${drawing.id}`);
+    return before && changed ? [{ old: before, new: drawing }] : [];
+  });
+  return {
+    is: 'changed',
+    old: was.code,
+    new: is.code,
+    changes: [...places.filter((place) => place.because.some((one) => because.has(one))), ...changes],
+    drawings,
+  } as const;
 }
 
 /** What shows no fact that moved is there because of something the whole card looks at. */
@@ -125,15 +128,32 @@ function pairsOfCards(
   ];
 }
 
-export function alone({ card, code }: MadeCard, title: string, is: 'new' | 'gone'): Placed {
+/** Why a station has a card of it, or none: the route, what the body is made of, its set-ups; else whatever was given otherwise. */
+function deciding(
+  changed: ReadonlyMap<string, FactChange>,
+  roots: (id: string) => readonly string[],
+): readonly string[] {
+  const of = (which: (id: string) => boolean) => [...new Set([...changed.keys()].filter(which).flatMap(roots))];
+  const decide = of((id) => /^(?:plant\.route|timber|setups)\b/.test(id));
+  return decide.length > 0 ? decide : of(() => true);
+}
+
+/** `because`: of a model that has others of its cards on either side. */
+export function alone(
+  { card, code }: MadeCard,
+  title: string,
+  is: 'new' | 'gone',
+  because?: readonly string[],
+): Placed {
   const { model, hand, station } = card.key;
+  const line = say(`change.card.${is}`, { what: card.station });
   const notice: CardNotice = {
     model,
     title,
     hand,
     is,
     ...(is === 'new' ? { new: code } : { old: code }),
-    changes: [],
+    changes: because ? [{ is: 'card', how: is, tag: 'card', line, also: [], moves: [], because }] : [],
     drawings: [],
   };
   return { station, name: card.station, notice };

@@ -24,7 +24,7 @@ export const isSame = (a: number | undefined, b: number | undefined): boolean =>
     Number.isFinite(a - b) &&
     Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b)));
 
-/** Undefined of two that measure different things. */
+/** Undefined of two that measure different things, and where nothing moved. */
 export function moveOf(old: FactNumber, now: FactNumber): Move | undefined {
   if (old.kind !== now.kind) return undefined;
   const by = between(old.value, now.value);
@@ -34,6 +34,7 @@ export function moveOf(old: FactNumber, now: FactNumber): Move | undefined {
   const width = old.low === undefined || old.high === undefined ? 0 : old.high - old.low;
   const limits = limitsMoved(old, now);
   const size = by === 0 ? limitBy : by;
+  if (size === 0 && limits === undefined) return undefined;
   return {
     kind: old.kind === 'temperature' ? 'temperature-difference' : old.kind,
     by,

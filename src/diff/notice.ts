@@ -123,14 +123,24 @@ function compared(old: ModelState | undefined, now: ModelState | undefined): Com
       is: touched ? 'changed' : given.length > 0 || old.revision !== now.revision ? 'record' : 'same',
       ...revisions,
       given: given.filter((one) => !isPlant(one.id)),
-      places: each[0]?.places ?? [],
-      elsewhere: each[0]?.elsewhere ?? [],
+      places: firstOf(
+        each.flatMap((one) => one.places),
+        ({ because }) => because.join(' '),
+      ),
+      elsewhere: firstOf(
+        each.flatMap((one) => one.elsewhere),
+        ({ id: fact }) => fact,
+      ),
       underWay: each.flatMap(({ hand, rows }) => (rows.length > 0 ? [{ hand, rows }] : [])),
     },
     cards,
     plant: given.filter((one) => isPlant(one.id)),
   };
 }
+
+/** What both hands have alike, once. */
+const firstOf = <T>(all: readonly T[], key: (one: T) => string): readonly T[] =>
+  [...new Map(all.toReversed().map((one) => [key(one), one] as const)).values()].toReversed();
 
 const isPlant = (id: string): boolean => /^(?:plant|published)\./.test(id);
 

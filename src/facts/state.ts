@@ -32,11 +32,15 @@ export interface FactState {
 }
 
 /** All that has a text or a number, in the order of the derivations; what was measured is no part of a model. */
-export function statesOf(facts: Facts, { spec }: Pick<Subject, 'spec'>): readonly FactState[] {
+export function statesOf(
+  facts: Facts,
+  { spec, plant }: Pick<Subject, 'spec'> & Partial<Subject>,
+): readonly FactState[] {
   for (const leaf of leavesOf(spec)) facts.note(leaf);
   const all = facts.all();
   const read = facts.consulted();
-  return [...all.flatMap((fact) => stateOf(fact, read)), ...listsIn(spec, read)];
+  const ofPlant = listsIn(plant, read).filter(({ unread }) => !unread);
+  return [...all.flatMap((fact) => stateOf(fact, read)), ...listsIn(spec, read), ...ofPlant];
 }
 
 /** The order of each list, where it says something: that of a set is its own, whatever a file gives. */

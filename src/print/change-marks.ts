@@ -2,7 +2,7 @@
  * What a card shows of its last change: a flag with the letter of the revision before each thing that changed, as drawings
  * have it, and a short block in words. The flag is part of the text it stands before: templates need not know of it.
  */
-import type { CardChanges } from '../cards/card.ts';
+import type { CardChanges, Line } from '../cards/card.ts';
 import { escaped, markup } from './markup.ts';
 import type { Markup } from './markup.ts';
 import type { Speech } from './speech.ts';
@@ -16,6 +16,10 @@ export interface Changed {
   readonly lines: readonly { readonly line: Markup; readonly size: string }[];
   readonly more: string | null;
 }
+
+/** What is to be said of a change besides: how far it moved, what became of its limits. */
+export const sizeText = (also: readonly Line[], talk: Speech): string =>
+  [...new Set(also.map((one) => talk.plain(one)))].join('; ');
 
 export function changeMarks(
   changes: CardChanges | undefined,
@@ -32,7 +36,7 @@ export function changeMarks(
       title: talk.phrase(title, { revision: lines.length > 0 ? since : revision }),
       lines: lines.map(({ line, also }) => ({
         line: talk.html(line),
-        size: [...new Set(also.map((one) => talk.plain(one)))].join('; '),
+        size: sizeText(also, talk),
       })),
       more: more > 0 ? talk.phrase('change.more-flagged', { count: String(more) }) : null,
     },

@@ -1,5 +1,6 @@
 /** The change notice: what is put up beside the stations before a run, and signed there. */
 import type { Arg, Drawing, Line } from '../cards/card.ts';
+import { sizeText } from './change-marks.ts';
 import { drawOnPage } from './drawing/drawing.ts';
 import { printForms, type Form, type FormsOf } from './forms.ts';
 import type { PrintAssets } from './input.ts';
@@ -143,20 +144,12 @@ function givenView({ id, old, new: now, oldAt, newAt, also, tag }: GivenTold, ta
   return {
     id,
     at: [...new Set([oldAt, newAt].flatMap((one) => one ?? []))].join(' · '),
-    old: old === undefined ? null : shortened(talk.decimal(old)),
-    now: now === undefined ? null : shortened(talk.decimal(now)),
+    old: old === undefined ? null : talk.decimal(old),
+    now: now === undefined ? null : talk.decimal(now),
     size: sizeText(also, talk),
     where: talk.phrase(`change-notice.tag-${tag}`),
   };
 }
-
-const sizeText = (also: readonly Line[], talk: Speech): string =>
-  [...new Set(also.map((one) => talk.plain(one)))].join('; ');
-
-const LONGEST = 90;
-
-/** An outline is hundreds of numbers: its drawing shows it. */
-const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
 function cardView(card: CardTold, talk: Speech) {
   return {

@@ -1,4 +1,5 @@
 /** A change notice as lines for a screen. */
+import { sizeText } from './change-marks.ts';
 import { becauseText, codesText, whoseText } from './change-notice.ts';
 import type { CardTold, ChangeTold, GivenTold, NoticeTold } from './change-notice.ts';
 import type { Speech } from './speech.ts';
@@ -67,7 +68,7 @@ function cardLines(card: CardTold, talk: Speech): readonly string[] {
 
 const changeLines = ({ line, also }: Pick<ChangeTold, 'line' | 'also'>, talk: Speech): readonly string[] => [
   begun(talk.plain(line)),
-  ...(also.length > 0 ? [`    ${begun([...new Set(also.map((one) => talk.plain(one)))].join('; '))}`] : []),
+  ...(also.length > 0 ? [`    ${begun(sizeText(also, talk))}`] : []),
 ];
 
 const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

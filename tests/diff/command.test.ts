@@ -196,3 +196,14 @@ test('a cavity moved, a band narrowed: how far and which way, from what to what,
   expect(text).toMatch(/grades\.blue-clear\.figure: now fine, was .*select.*\n +on cards; models\/tarn\.yaml:\d+/);
   expect(text).toMatch(/Past .*Machining, top\n +Bridge pickup: what is cut lies where it lay, and cannot be moved/i);
 });
+
+test('a station taken out of the route: its card comes down because of that, the route told in its order', async () => {
+  const route = changed(files[PLANT]!, '  - conditioning\n  - jointing\n', '  - conditioning\n');
+  const { out } = await desk({ ...files, [PLANT]: route }, { './old': memoryHost(files) }).platen('diff', './old', '.');
+  expect(out).toMatch(
+    /^ {2}plant\.route: now conditioning, edge-gluing, planing, .*, was conditioning, jointing, .*\n +on cards;/m,
+  );
+  expect(out).toMatch(
+    /^Jointing\n +Tarn: Take down .*\n +No card of its own any more: Jointing\n +Because of plant\.route$/m,
+  );
+});
