@@ -139,10 +139,16 @@ export function kindOfFile(bytes: Uint8Array): { readonly model: string } | 'pla
   return model?.kind === 'scalar' ? { model: model.text } : 'plant';
 }
 
-/** This workspace with a file of its own replaced, or one more: all others of its models are left out where it holds a model. */
+/** This workspace with a file of its own replaced, or one more. */
 export function withFile(host: Host, name: string, bytes: Uint8Array): Host {
   const kind = kindOfFile(bytes);
   return laidOver(host, new Map([[placeOfFile(name, kind), bytes]]), () => false);
+}
+
+/** This workspace with that spec as its one model: bases and the plant stay. */
+export function withSpec(host: Host, model: string, spec: Uint8Array): Host {
+  const isModel = (path: string) => /^models\/[^/]+\.yaml$/.test(path);
+  return laidOver(host, new Map([[`models/${model}.yaml`, spec]]), isModel);
 }
 
 /** The file of a workspace that a file of that name is read in place of. */

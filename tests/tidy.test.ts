@@ -101,7 +101,7 @@ describe('what may import what', () => {
     'printing.ts': ['compile.ts', 'assets.ts', 'plant-texts.ts', 'cards', 'print', 'findings'],
     'forms.ts': ['compile.ts', 'assets.ts', 'plant-texts.ts', 'cards', 'print', 'findings'],
     'releases.ts': ['compile.ts', 'printing.ts', 'comparing.ts', 'diff', 'cards', 'facts', 'read', 'release'],
-    'recompute.ts': ['compile.ts', 'facts', 'release', 'units'],
+    'recompute.ts': ['compile.ts', 'comparing.ts', 'diff', 'release', 'units'],
     'comparing.ts': ['compile.ts', 'diff', 'facts', 'findings', 'read'],
     'notices.ts': ['assets.ts', 'forms.ts', 'plant-texts.ts', 'diff', 'cards', 'print'],
     diff: ['cards', 'facts'],

@@ -8,7 +8,7 @@ import type { FactState } from '../facts/state.ts';
 import type { Change, FactMove } from './change.ts';
 import type { Item, Pair } from './items.ts';
 import { about, itemsOf, unlike } from './items.ts';
-import { moveOf } from './move.ts';
+import { moveOf, moveUnit } from './move.ts';
 
 /** The facts of both sides, and what a changed one goes back to. */
 export interface Facts {
@@ -172,8 +172,7 @@ export function moveLines(
   facts: Pick<Facts, 'new'>,
 ): readonly Line[] {
   const number = facts.new.get(fact)!.number!;
-  const unit = kind === 'temperature-difference' && number.kind === 'temperature' ? `Δ${number.unit}` : number.unit;
-  const size = figureOfState(fact, { ...number, kind, unit }, Math.abs(limitBy ?? by));
+  const size = figureOfState(fact, { ...number, kind, unit: moveUnit(kind, number) }, Math.abs(limitBy ?? by));
   const way = limitBy !== undefined ? 'limit' : by > 0 ? 'more' : 'less';
   const share =
     ofTolerance === undefined

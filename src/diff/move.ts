@@ -44,6 +44,9 @@ export function moveOf(old: FactNumber, now: FactNumber): Move | undefined {
   };
 }
 
+/** The unit of its size: a step between two temperatures is no temperature. */
+export const moveUnit = (kind: Kind, of: FactNumber): string => (kind === of.kind ? of.unit : `Δ${of.unit}`);
+
 const between = (from: number | undefined, to: number | undefined): number =>
   from === undefined || to === undefined || isSame(from, to) ? 0 : to - from;
 
