@@ -1,6 +1,11 @@
 /** What is held against each other: a model as its cards and facts stand, in a release or in its spec. */
 import type { MadeCard } from '../cards/card.ts';
 import type { FactState } from '../facts/state.ts';
+import type { Hand } from '../facts/subject.ts';
+
+/** The hands that either is made in, the right one first. */
+export const handsOf = (...states: readonly ModelState[]): readonly Hand[] =>
+  (['right', 'left'] as const).filter((hand) => states.some(({ facts }) => facts.has(hand)));
 
 export interface ModelState {
   readonly id: string;

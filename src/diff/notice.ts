@@ -9,6 +9,7 @@ import type { FactChange } from './changed-facts.ts';
 import { changedFacts } from './changed-facts.ts';
 import type { GivenChange } from './given.ts';
 import { givenChanges } from './given.ts';
+import { handsOf } from './model-state.ts';
 import type { ModelState } from './model-state.ts';
 import type { UnderWay } from './under-way.ts';
 import { alone, comparedHand } from './hand.ts';
@@ -111,8 +112,7 @@ function compared(old: ModelState | undefined, now: ModelState | undefined): Com
       plant: [],
     };
   }
-  const hands = [...new Set([...now.facts.keys(), ...old.facts.keys()])] as ('right' | 'left')[];
-  const each = hands.map((hand) => comparedHand(hand, old, now));
+  const each = handsOf(now, old).map((hand) => comparedHand(hand, old, now));
   const given = uniqueGiven(each.flatMap((one) => one.given));
   const cards = each.flatMap((one) => one.cards);
   const touched = cards.some(({ notice }) => notice !== undefined);

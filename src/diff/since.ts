@@ -3,14 +3,14 @@ import type { CardChanges } from '../cards/card.ts';
 import type { Change } from './change.ts';
 import { comparedHand } from './hand.ts';
 import { toldOnce } from './once.ts';
+import { handsOf } from './model-state.ts';
 import type { ModelState } from './model-state.ts';
 
 /** By content code, of the cards that changed or are new; of a model that was there before. */
 export function changesSince(old: ModelState, now: ModelState): ReadonlyMap<string, CardChanges> {
   const { revision } = now;
   const since = old.revision;
-  const hands = [...now.facts.keys()] as ('right' | 'left')[];
-  const changes = hands.flatMap((hand) =>
+  const changes = handsOf(now).flatMap((hand) =>
     comparedHand(hand, old, now).cards.flatMap(({ notice }): (readonly [string, CardChanges])[] => {
       if (notice?.new === undefined) return [];
       // Marked in each place, said in one.

@@ -1,6 +1,7 @@
 /** The command: which sides can be named, what is said of them, what is refused, and what is written where. */
 import { describe, expect, test } from 'vitest';
 import { memoryHost } from '../../src/host/memory.ts';
+import { sample } from '../cases/workspace.ts';
 import { changed, desk, rightHanded, TARN } from './desk.ts';
 
 const files = rightHanded();
@@ -125,6 +126,36 @@ describe('sides', () => {
       expect(out).toMatch(/Nothing changes at: .*Sizing/);
     }
   });
+});
+
+test('two releases: what both keep is enough, hands in their order', async () => {
+  const { host, platen } = desk(sample());
+  const release = async (...more: readonly string[]) => {
+    const { code, err } = await platen('release', 'tarn', ...RELEASE, ...more);
+    expect(code, err).toBe(0);
+  };
+  await release();
+  const edits = [
+    ['revision: C', 'revision: D'],
+    ['machined: { crown: 49.60', 'machined: { crown: 49.50'],
+    ['white: { crown: 49.20', 'white: { crown: 49.10'],
+  ] as const;
+  const text = new TextDecoder().decode(host.read(TARN));
+  host.replace(
+    TARN,
+    edits.reduce((one, [find, replace]) => changed(one, find, replace), text),
+  );
+  await release('--under-way', 'use-as-is');
+  const { code, out } = await platen('diff', 'tarn@C', 'tarn@D');
+  expect(code).toBe(0);
+  expect(out).toContain('Tarn: revision C becomes D');
+  expect(out).toMatch(
+    /^Machining, top\n +Tarn, Right-handed, Left-handed: Take down .*\n +Body at the crown: now 49\.38–49\.62/m,
+  );
+  const back = await platen('diff', 'tarn@D', 'tarn@C', '--json');
+  expect(json(back.out).stations.map(({ id }) => id)).toEqual(
+    json((await platen('diff', 'tarn@C', 'tarn', '--json')).out).stations.map(({ id }) => id),
+  );
 });
 
 describe('what cannot be compared is said', () => {
