@@ -58,8 +58,8 @@ function movedIn({ id, old, new: now }: FactChange): Moved | undefined {
   const moved = { fact: id, was: old.text, now: now?.text ?? 'none' };
   const move = old.number && now?.number && moveOf(old.number, now.number);
   if (!move) return moved;
-  const { decimals } = old.number!;
-  const unit = moveUnit(move.kind, old.number!);
+  const { decimals } = old.number;
+  const unit = moveUnit(move.kind, old.number);
   const size = move.limitBy ?? move.by;
   const by = formatPlain({ kind: move.kind, value: size, unit, decimals }, unit, Math.max(decimals, 2));
   const share = move.ofTolerance === undefined ? {} : { ofTolerance: Math.sign(size) * move.ofTolerance };
