@@ -1,2 +1,3 @@
-/** `1 card`, `2 cards`. */
-export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
+/** `1 card`, `2 cards`; `2 bodies` where the plural is another word. */
+export const counted = (count: number, noun: string, nouns = `${noun}s`): string =>
+  `${count} ${count === 1 ? noun : nouns}`;

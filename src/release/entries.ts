@@ -76,7 +76,16 @@ export interface DeviationAct extends Act {
   readonly count?: number;
 }
 
-export type Entry = ReleaseAct | VersionAct | WithdrawAct | HoldAct | LiftAct | DeviationAct;
+/** A list of orders was begun: what each model was made by then. */
+export interface RunAct extends Act {
+  readonly act: 'run';
+  /** Each release once. */
+  readonly by: readonly { readonly model: string; readonly revision: string }[];
+  /** Numbers of the orders, in their sequence. */
+  readonly orders: readonly string[];
+}
+
+export type Entry = ReleaseAct | VersionAct | WithdrawAct | HoldAct | LiftAct | DeviationAct | RunAct;
 
 export const startText = (start: Start): string =>
   'date' in start ? `from ${start.date}` : `from order ${start.order}`;

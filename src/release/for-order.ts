@@ -15,16 +15,21 @@ export interface ForOrder {
   readonly said: ReadonlyMap<string, { readonly status?: string; readonly over: string }>;
 }
 
-/** Undefined where no release is in force for that order; an order without a number is made by the latest. */
+/** The release that is in force for an order on a day; one without a number that counts is made by the latest. */
+export function releaseFor(model: string, order: string, on: string, known: readonly Known[]): Known | undefined {
+  const number = /^\d+$/.test(order) ? Number(order) : undefined;
+  const has = (from: Start) => ('date' in from ? from.date <= on : number === undefined || from.order <= number);
+  return known.findLast(({ released }) => released.model === model && hangs(released) && has(released.from));
+}
+
+/** Undefined where no release is in force for that order. */
 export function cardsForOrder(
   model: string,
   order: string,
   on: string,
   { known, state }: { readonly known: readonly Known[]; readonly state: State },
 ): ForOrder | undefined {
-  const number = /^\d+$/.test(order) ? Number(order) : undefined;
-  const has = (from: Start) => ('date' in from ? from.date <= on : number === undefined || from.order <= number);
-  const of = known.findLast(({ released }) => released.model === model && hangs(released) && has(released.from));
+  const of = releaseFor(model, order, on, known);
   if (!of) return undefined;
   const said = of.record.cards.flatMap((card) => {
     const { status, over } = fillingOf(card, of, on, { known, state });

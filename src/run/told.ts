@@ -1,0 +1,119 @@
+/** A run as it is printed and shown: numbers as text, what is empty left out. */
+import type { Finding } from '../findings/finding.ts';
+import type { BodyLabels } from '../print/labels.ts';
+import type { RunTold, SinceTold } from '../print/run-sheet.ts';
+import { formatNumber } from '../units/format.ts';
+import { FETCHED } from './set-up.ts';
+import { boardFeetText } from './picks.ts';
+import type { Run } from './run.ts';
+
+export interface Listed {
+  readonly list: string;
+  readonly run: Run;
+  /** Line of the list a finding stands in, from 1. */
+  readonly lineOf: (finding: Finding) => number;
+  /** Orders that were begun already, and when. */
+  readonly begun: ReadonlyMap<string, string>;
+  readonly since: readonly SinceTold[];
+}
+
+const hours = (minutes: number): string => formatNumber(minutes * 60, 'h', 1);
+
+export function runTold({ list, run, lineOf, begun, since }: Listed): RunTold {
+  const { lines, picks, changeovers, asListed, hours: atStations, floor } = run;
+  return {
+    on: run.on,
+    list,
+    orders: String(lines.length),
+    bodies: String(run.bodies),
+    refused: run.refused.map((one) => ({ line: String(lineOf(one)), what: one.what, mend: one.mend })),
+    lines: lines.map(({ order, by, place, setUp, shift, late, upgradedBy, lots }) => ({
+      place: String(place),
+      order: order.number,
+      model: by.title,
+      revision: by.revision,
+      hand: order.hand,
+      finish: by.text(`plant.finishes.${order.finish}.title`) ?? order.finish,
+      grade: order.grade,
+      quantity: String(order.quantity),
+      ...(order.due === undefined ? {} : { due: order.due }),
+      ...(shift === undefined ? {} : { shift: String(shift) }),
+      ...(late > 0 ? { late: String(late) } : {}),
+      ...(upgradedBy === undefined ? {} : { upgradedBy }),
+      ...(begun.has(order.number) ? { begun: begun.get(order.number)! } : {}),
+      lots: lots.map(({ held, lot }) => `${held} ${lot}`),
+      setUp: setUp.map(({ name }) => name),
+    })),
+    changeovers: { count: String(changeovers.count), hours: hours(changeovers.minutes) },
+    asListed: { count: String(asListed.count), hours: hours(asListed.minutes) },
+    picks: picks.map((pick) => ({
+      ...pick,
+      species: pick.speciesTitle,
+      stock: pick.stockTitle,
+      size: `${pick.width} × ${pick.length}`,
+      apiece: String(pick.each),
+      bodies: String(pick.bodies),
+      pieces: String(pick.pieces),
+      boards: String(pick.boards),
+    })),
+    timber: timberOf(run),
+    ready: run.ready.map(({ name, things }) => ({
+      name,
+      groups: ([...FETCHED.slice(0, 2), 'programs', ...FETCHED.slice(2)] as const).flatMap((of) => {
+        const titles = things.filter((thing) => thing.of === of).map(({ title }) => title);
+        return titles.length === 0 ? [] : [{ of, titles }];
+      }),
+    })),
+    hours: atStations.stations.map(({ station, name, work, changeovers: times, changing, share }) => ({
+      name,
+      ...(work === undefined ? {} : { work: hours(work) }),
+      changeovers: String(times),
+      changing: hours(changing),
+      ...(share === undefined ? {} : { share: formatNumber(share, '%', 0) }),
+      most: station === atStations.bottleneck,
+    })),
+    ...(floor.shift === undefined ? {} : { shift: hours(floor.shift) }),
+    firstPieces: firstPiecesOf(run),
+    since,
+    secondUse: run.secondUse.map(({ of, part, serves }) => ({
+      model: of.title,
+      left: of.hand === 'left',
+      part,
+      serves: serves.map(({ by, part: as, orders }) => ({
+        model: by.title,
+        left: by.hand === 'left',
+        part: as,
+        orders,
+      })),
+    })),
+  };
+}
+
+function timberOf({ picks }: Run): RunTold['timber'] {
+  const sums = new Map<string, number>();
+  for (const { speciesTitle, timber } of picks) sums.set(speciesTitle, (sums.get(speciesTitle) ?? 0) + timber);
+  return [...sums].map(([species, timber]) => ({ species, boardFeet: boardFeetText(timber) }));
+}
+
+/** After every set-up the first piece is measured: of these orders, at these stations. */
+function firstPiecesOf({ lines, floor }: Run): RunTold['firstPieces'] {
+  return floor.stations.flatMap(({ id, name }) => {
+    const orders = lines.filter(({ setUp }) => setUp.some(({ station }) => station === id));
+    return orders.length === 0 ? [] : [{ name, orders: orders.map(({ order }) => order.number) }];
+  });
+}
+
+/** In the sequence of the run, a row a body. */
+export const labelsTold = ({ lines }: Run): readonly BodyLabels[] =>
+  lines.flatMap(({ order, by }) =>
+    Array.from({ length: order.quantity }, (_, i) => ({
+      number: order.quantity === 1 ? order.number : `${order.number}-${i + 1}`,
+      model: by.title,
+      revision: by.revision,
+      hand: order.hand,
+      finish: by.text(`plant.finishes.${order.finish}.title`) ?? order.finish,
+      grade: order.grade,
+      ...(order.due === undefined ? {} : { due: order.due }),
+      parts: (['cap', 'back', 'slab'] as const).filter((part) => by.number(`blank.${part}.pieces`) !== undefined),
+    })),
+  );
