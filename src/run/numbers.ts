@@ -53,7 +53,7 @@ export function numbersOf(jobs: readonly Job[], floor: Floor, last?: readonly nu
       const setUp = job.setUps.get(name);
       if (setUp !== undefined) text[cell] = numbered(texts[station]!, setUp);
       work[cell] = job.minutes.get(name) ?? 0;
-      if (passes(text[cell]!, work[cell]!)) limit[cell] = latest[row];
+      if (passes(text[cell]!, work[cell])) limit[cell] = latest[row]!;
     });
     kind[row] = numbered(kinds, text.subarray(row * stations, (row + 1) * stations).join());
   });
