@@ -4,6 +4,7 @@ import type { PrintAssets } from './input.ts';
 import { identifier, markup } from './markup.ts';
 import { pageRule } from './page-rule.ts';
 import type { PrintOutput } from './print.ts';
+import { withUnit } from './say.ts';
 import type { Speech } from './speech.ts';
 
 /** A run as it is printed and shown: numbers as text with a point, names as written. */
@@ -64,6 +65,9 @@ export interface RunTold {
   readonly shift?: string;
   readonly firstPieces: readonly { readonly name: string; readonly orders: readonly string[] }[];
   readonly since: readonly SinceTold[];
+  readonly loads: readonly LoadTold[];
+  /** Orders that the press cannot take. */
+  readonly notPressed: readonly string[];
   readonly secondUse: readonly (PieceTold & {
     readonly serves: readonly (PieceTold & { readonly orders: readonly string[] })[];
   })[];
@@ -78,6 +82,26 @@ export interface SinceTold {
   readonly stations: readonly string[];
   /** Path of its change notice, without its ending. */
   readonly notice?: string;
+}
+
+/** One load of the press: lengths in mm, force in kN, times in min, the rest in h. */
+export interface LoadTold {
+  readonly model: string;
+  readonly left: boolean;
+  readonly orders: readonly string[];
+  readonly bodies: string;
+  /** Bodies in each, side by side. */
+  readonly stacks: readonly string[];
+  readonly filling: string;
+  readonly height: string;
+  readonly daylight: string;
+  readonly gauge: { readonly low: string; readonly high: string; readonly unit: string };
+  readonly force: string;
+  readonly centre: { readonly x: string; readonly y: string };
+  readonly assembly: string;
+  readonly open: string;
+  readonly pressTime: string;
+  readonly rest: string;
 }
 
 interface PieceTold {
@@ -159,6 +183,9 @@ function sheetView(run: RunTold, { plantName, ...foot }: FormsOf, talk: Speech) 
     shift: run.shift === undefined ? null : talk.phrase('run-sheet.shift', { hours: talk.decimal(run.shift) }),
     firstPieces: run.firstPieces.map(({ name, orders }) => ({ name: talk.name(name), orders })),
     since: run.since.map((one) => sinceView(one, talk)),
+    loads: run.loads.map((load, i) => loadView(load, i + 1, talk)),
+    notPressed:
+      run.notPressed.length > 0 ? talk.phrase('run-sheet.not-pressed', { orders: run.notPressed.join(' ') }) : null,
     secondUse: run.secondUse.map(({ serves, ...piece }) => ({
       piece: pieceText(piece, talk),
       serves: serves.map((one) => ({ piece: pieceText(one, talk), orders: one.orders.join(' ') })),
@@ -175,6 +202,25 @@ function sinceView({ model, revision, was, stations, notice }: SinceTold, talk: 
     return talk.phrase(stations.length > 0 ? 'run-sheet.changed-since' : 'run-sheet.record-since', last);
   };
   return { model, revision, said: said(), notice: notice ?? null };
+}
+
+function loadView({ stacks, filling, gauge, centre, ...load }: LoadTold, n: number, talk: Speech) {
+  const at = talk.phrase('run-sheet.centre', { x: talk.decimal(centre.x), y: talk.decimal(centre.y) });
+  const boards = filling === '0' ? null : talk.phrase('run-sheet.filling', { boards: filling });
+  return {
+    number: String(n),
+    model: load.model,
+    left: load.left ? talk.phrase('hand.left') : null,
+    orders: load.orders.join(', '),
+    stacks: stacks.join(' + '),
+    boards,
+    centre: at,
+    gauge: withUnit(`${talk.decimal(gauge.low)}–${talk.decimal(gauge.high)}`, gauge.unit),
+    force: load.force,
+    height: talk.phrase('run-sheet.height', { height: load.height, daylight: load.daylight }),
+    glue: talk.phrase('run-sheet.glue', { takes: talk.decimal(load.assembly), open: talk.decimal(load.open) }),
+    time: talk.phrase('run-sheet.press-time', { time: load.pressTime, rest: load.rest }),
+  };
 }
 
 const pieceText = ({ model, left, part }: PieceTold, talk: Speech): string =>

@@ -14,6 +14,8 @@ import { jobsOf } from './jobs.ts';
 import type { OrderList } from './orders.ts';
 import { picksFor } from './picks.ts';
 import type { Pick } from './picks.ts';
+import { pressingOf } from './pressing.ts';
+import type { Pressing } from './pressing.ts';
 import { readyFor } from './ready.ts';
 import type { ReadyAt } from './ready.ts';
 import { secondUses } from './second-use.ts';
@@ -43,6 +45,7 @@ export interface Run {
   readonly picks: readonly Pick[];
   readonly ready: readonly ReadyAt[];
   readonly hours: Hours;
+  readonly pressing: Pressing;
   readonly secondUse: readonly SecondUse[];
   /** In this sequence, and in the list’s own. */
   readonly changeovers: { readonly count: number; readonly minutes: number };
@@ -57,6 +60,7 @@ export function runOf({ orders, findings }: OrderList, offered: Offered, floor: 
   const plan = sequenced(jobs, clock);
   const byNumber = new Map(admitted.map((one, i) => [one.order.number, { one, job: jobs[i]! }]));
   const inSequence = plan.order.map((number) => byNumber.get(number)!);
+  const pressing = pressingOf(inSequence.map(({ one }) => one));
   const setUps = setUpsIn(
     inSequence.map(({ job }) => job),
     floor,
@@ -86,7 +90,9 @@ export function runOf({ orders, findings }: OrderList, offered: Offered, floor: 
     hours: hoursOf(
       inSequence.map(({ job }) => job),
       floor,
+      pressing.loads.length === 0 ? undefined : new Map([['press', pressing.minutes]]),
     ),
+    pressing,
     secondUse: secondUses(lines),
     changeovers: { count: plan.changeovers, minutes: plan.changeoverMinutes },
     asListed: { count: listed.changeovers, minutes: listed.changeoverMinutes },

@@ -16,13 +16,18 @@ const GREEDS = [0, 0.5, 1] as const;
 const MOST_ROUNDS = 6;
 /** Rows up to which single orders are moved, besides whole runs. */
 const SINGLES = 300;
-/** Rows that are moved among each other; more are taken in parts of so many. */
+/** Rows that are moved among each other; more are taken in parts of so many, or of a tenth, since each part needs a look at all. */
 const PART = 400;
+const PARTS = 10;
 /** Looks at a station by all makings anew, as many by all searches over moves; of what is left, the share one search may take. */
 const LOOKS = 4e7;
 const SHARE = 0.5;
-/** Times that some rows are moved by chance, for each row. */
+/** Times that some rows are moved by chance: for each row, and at the least where they are single orders. */
 const SHAKES = 25;
+const LEAST_SHAKES = 400;
+/** One of so many that are dearer is gone on from all the same; after so many shakes it is back to the best. */
+const ASTRAY = 6;
+const BACK_AFTER = 60;
 /** Rows that may be moved together. */
 const TOGETHER = 3;
 /** Places around those moved by chance in which is then looked. */
@@ -81,9 +86,10 @@ function movedInParts(numbers: Numbers, order: Int32Array, budget: Budget): Int3
   const { rows } = numbers;
   if (rows <= PART) return moved(numbers, order, { low: 0, high: rows }, false, budget);
   let made = order;
-  const looks = (budget.looks * PART) / (2 * rows);
-  for (let low = 0; low + PART / 2 < rows; low += PART / 2) {
-    const high = Math.min(rows, low + PART);
+  const half = Math.max(PART / 2, Math.ceil(rows / PARTS / 2));
+  const looks = (budget.looks * half) / rows;
+  for (let low = 0; low + half < rows; low += half) {
+    const high = Math.min(rows, low + 2 * half);
     const part = movesOf(numbers, made).part(low, high);
     const inTurn = Int32Array.from({ length: part.rows }, (_, i) => i);
     const best = moved(part, inTurn, { low: 1, high: part.rows - 1 }, false, { looks });
@@ -97,21 +103,23 @@ function movedInParts(numbers: Numbers, order: Int32Array, budget: Budget): Int3
 /** Within the bounds. `near`: rows are numbered as in the list, and among equals the nearer to it is taken. */
 function moved(numbers: Numbers, order: Int32Array, bounds: Zone, near: boolean, budget: Budget): Int32Array {
   const { rows, stations } = numbers;
-  let current = movesOf(numbers, order);
-  settle(current, stations, bounds, near, budget);
-  let [best, cost] = [current.order, costOf(numbers, current.order)];
-  let least = cost;
+  const start = movesOf(numbers, order);
+  settle(start, stations, bounds, near, budget);
+  let [best, least] = [start.order, costOf(numbers, start.order)];
+  let [current, cost] = [best, least];
   const chance = chances();
-  for (let shake = 0; shake < SHAKES * rows && bounds.high - bounds.low > 2 && budget.looks > 0; shake++) {
-    const tried = movesOf(numbers, current.order);
+  const shakes = Math.max(near ? LEAST_SHAKES : 0, SHAKES * rows);
+  for (let shake = 1; shake <= shakes && bounds.high - bounds.low > 2 && budget.looks > 0; shake++) {
+    if (shake % BACK_AFTER === 0) [current, cost] = [best, least];
+    const tried = movesOf(numbers, current);
     const zone = shaken(tried, bounds, chance);
     budget.looks -= 8 * rows * stations;
     if (!tried.keeps()) continue;
     settle(tried, stations, zone, near, budget);
     const reached = costOf(numbers, tried.order);
     // On the level one goes on from the other: it may lead down elsewhere.
-    if (isDearer(reached, cost)) continue;
-    [current, cost] = [tried, reached];
+    if (isDearer(reached, cost) && chance(ASTRAY) > 0) continue;
+    [current, cost] = [tried.order, reached];
     if (near ? isBetter(reached, least) : isDearer(least, reached)) [best, least] = [tried.order, reached];
   }
   return best;

@@ -5,6 +5,7 @@ import type { RunTold, SinceTold } from '../print/run-sheet.ts';
 import { formatNumber } from '../units/format.ts';
 import { FETCHED } from './set-up.ts';
 import { boardFeetText } from './picks.ts';
+import type { RunLoad } from './pressing.ts';
 import type { Run } from './run.ts';
 
 export interface Listed {
@@ -75,6 +76,8 @@ export function runTold({ list, run, lineOf, begun, since }: Listed): RunTold {
     ...(floor.shift === undefined ? {} : { shift: hours(floor.shift) }),
     firstPieces: firstPiecesOf(run),
     since,
+    loads: run.pressing.loads.map(loadTold),
+    notPressed: run.pressing.refused.map(({ order }) => order),
     secondUse: run.secondUse.map(({ of, part, serves }) => ({
       model: of.title,
       left: of.hand === 'left',
@@ -86,6 +89,35 @@ export function runTold({ list, run, lineOf, begun, since }: Listed): RunTold {
         orders,
       })),
     })),
+  };
+}
+
+function loadTold(load: RunLoad): RunTold['loads'][number] {
+  const { by, stacks, filling, height, reading, force, assembly, open, pressTime, rest, centre, daylight } = load;
+  const orders = new Map<string, number>();
+  for (const { order } of stacks.flat()) orders.set(order, (orders.get(order) ?? 0) + 1);
+  const mm = (m: number) => formatNumber(m * 1e9, 'mm', 0);
+  const time = (seconds: number, unit: 'min' | 'h', decimals = 0) => formatNumber(seconds, unit, decimals);
+  return {
+    model: by.title,
+    left: by.hand === 'left',
+    orders: [...orders].map(([order, bodies]) => (bodies === 1 ? order : `${order} × ${bodies}`)),
+    bodies: String(stacks.flat().length),
+    stacks: stacks.map((stack) => String(stack.length)),
+    filling: String(filling),
+    height: mm((height.low + height.high) / 2),
+    daylight: mm(daylight),
+    gauge: {
+      low: formatNumber(reading.low, reading.unit, reading.decimals),
+      high: formatNumber(reading.high, reading.unit, reading.decimals),
+      unit: reading.unit,
+    },
+    force: formatNumber((force.low + force.high) / 2, 'kN', 0),
+    centre: { x: mm(centre.x), y: mm(centre.y) },
+    assembly: time(assembly, 'min', 1),
+    open: time(open, 'min', 1),
+    pressTime: time(pressTime, 'min'),
+    rest: time(rest, 'h'),
   };
 }
 
