@@ -34,31 +34,39 @@ export const SHIFT_TOLERANCE = 1e-6;
 /** Minutes below which two sums of changeovers are the same. */
 export const SAME_MINUTES = 1e-6;
 
-/** Rows in the list’s order. `last`: by order, the shift it must be done in; without, anything may be done at any time. */
-export function numbersOf(jobs: readonly Job[], floor: Floor, last?: readonly number[]): Numbers {
+/** Rows in the list’s order, and anything may be done at any time. */
+export function numbersOf(jobs: readonly Job[], floor: Floor): Numbers {
   const names = [...new Set(jobs.flatMap(({ setUps, minutes }) => [...setUps.keys(), ...minutes.keys()]))];
   const [rows, stations] = [jobs.length, names.length];
   const text = new Int32Array(rows * stations).fill(-1);
   const work = new Float64Array(rows * stations);
-  const limit = new Float64Array(rows * stations).fill(Infinity);
-  const latest = new Float64Array(rows).fill(Infinity);
   const texts = names.map(() => new Map<string, number>());
   const kinds = new Map<string, number>();
   const kind = new Int32Array(rows);
   jobs.forEach((job, row) => {
-    // Half of the tolerance: a search that adds up in another sequence may then err by the other half.
-    if (last) latest[row] = (last[row]! + 1 + SHIFT_TOLERANCE / 2) * floor.shift;
     names.forEach((name, station) => {
       const cell = row * stations + station;
       const setUp = job.setUps.get(name);
       if (setUp !== undefined) text[cell] = numbered(texts[station]!, setUp);
       work[cell] = job.minutes.get(name) ?? 0;
-      if (passes(text[cell]!, work[cell])) limit[cell] = latest[row]!;
     });
     kind[row] = numbered(kinds, text.subarray(row * stations, (row + 1) * stations).join());
   });
+  const limit = new Float64Array(rows * stations).fill(Infinity);
+  const latest = new Float64Array(rows).fill(Infinity);
   const change = Float64Array.from(names, (name) => floor.changeover.get(name) ?? 0);
   return { rows, stations, text, work, limit, latest, change, kind, kinds: kinds.size };
+}
+
+/** `last`: by row, the shift it must be done in. */
+export function limited(numbers: Numbers, last: readonly number[], { shift }: Floor): Numbers {
+  const { stations, text, work } = numbers;
+  // Half of the tolerance: a search that adds up in another sequence may then err by the other half.
+  const latest = Float64Array.from(last, (end) => (end + 1 + SHIFT_TOLERANCE / 2) * shift);
+  const limit = numbers.limit.map((none, cell) =>
+    passes(text[cell]!, work[cell]!) ? latest[Math.floor(cell / stations)]! : none,
+  );
+  return { ...numbers, limit, latest };
 }
 
 const passes = (text: number, work: number): boolean => text >= 0 || work > 0;

@@ -1,5 +1,5 @@
 /** One load of the body press: its bodies laid on stacks, and the stacks held against every limit. */
-import type { Band } from '../derive/press-load.ts';
+import type { Band, PressedBody } from '../derive/press-load.ts';
 import { gaugeOf, loadForce, ramArea } from '../derive/press-load.ts';
 import { ceilCount } from '../units/round.ts';
 import type { Load, Over, Press, PressJob } from './loads.ts';
@@ -54,7 +54,7 @@ export function pressed(stacks: readonly (readonly Body[])[], row: readonly Body
   const height = { low: least + filling * board, high: most + filling * board };
   if (!atMost(height.high, daylight)) return { why: 'too-high', is: height.high, most: daylight };
 
-  const held = loadForce(stacks.map((stack) => stack.map(({ job }) => ({ name: job.order, ...job }))));
+  const held = loadForce(stacks.map((stack) => stack.map(({ job }) => glued(job))));
   if (!held.ok) return { why: 'too-strong', is: held.needs.force, most: held.bears.force };
   const gaugeMost = Math.min(press.gaugeMost, press.gaugeFull);
   const bears = Math.min(press.capacity, gaugeMost * ramArea(rams));
@@ -80,6 +80,8 @@ export function pressed(stacks: readonly (readonly Body[])[], row: readonly Body
   };
 }
 
+const glued = ({ order, jointArea, pressure }: PressJob): PressedBody => ({ name: order, jointArea, pressure });
+
 const assemblyOf = (row: readonly Body[], { layTime, closeTime }: Press): number =>
   row.reduce((sum, { job }) => sum + job.spread + layTime, closeTime);
 
@@ -104,6 +106,7 @@ const atMost = (is: number, most: number): boolean => is <= most + Math.abs(most
  * on a stack that lags behind before it goes on one that leads.
  */
 function alikeStacks(kinds: readonly number[], count: number): number[][] | undefined {
+  if (count === 1) return [kinds.map((_kind, place) => place)];
   const layers = kinds.length / count;
   if (!Number.isInteger(layers) || !sharedOut(kinds, count)) return undefined;
   const stacks: number[][] = Array.from({ length: count }, () => []);

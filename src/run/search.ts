@@ -20,7 +20,7 @@ const SINGLES = 300;
 const PART = 400;
 const PARTS = 10;
 /** Looks at a station by all makings anew, as many by all searches over moves; of what is left, the share one search may take. */
-const LOOKS = 4e7;
+const LOOKS = 2.5e7;
 const SHARE = 0.5;
 /** Times that some rows are moved by chance: for each row, and at the least where they are single orders. */
 const SHAKES = 25;

@@ -19,7 +19,7 @@
  */
 import { exactly } from './exact.ts';
 import type { Numbers } from './numbers.ts';
-import { costOf, isBetter, numbersOf, SHIFT_TOLERANCE, timesOf } from './numbers.ts';
+import { costOf, isBetter, limited, numbersOf, SHIFT_TOLERANCE, timesOf } from './numbers.ts';
 import { searched } from './search.ts';
 
 /** An order as the floor sees it. */
@@ -81,9 +81,10 @@ export function sequencedBySearch(jobs: readonly Job[], floor: Floor): Plan {
 
 function planBy(jobs: readonly Job[], floor: Floor, find: (numbers: Numbers, own: Int32Array) => Int32Array): Plan {
   const own = inList(jobs);
-  const done = timesOf(numbersOf(jobs, floor), own).map((at) => shiftOf(at, floor));
+  const free = numbersOf(jobs, floor);
+  const done = timesOf(free, own).map((at) => shiftOf(at, floor));
   const last = jobs.map(({ due }, job) => (due === undefined ? Infinity : Math.max(due, done[job]!)));
-  const numbers = numbersOf(jobs, floor, last);
+  const numbers = limited(free, last, floor);
   const order = find(numbers, own);
   // Sums are added up in another sequence while searching: what is handed out is held against the rule once more, as it is told.
   const kept = timesOf(numbers, order).every((at, job) => shiftOf(at, floor) <= last[job]!);

@@ -127,25 +127,37 @@ const lateFor = (why: string, fault: string): boolean => why === 'too-slow' && f
 
 export const readBadly = (load: Load): boolean => load.scale.low < 0.25 || load.scale.low > 0.75;
 
-/** Fewest loads, and of them the fewest that read badly, by trying all cuts and all stackings: for short lists. */
-export function exhaustive(jobs: readonly PressJob[], press: Press): { loads: number; badly: number } {
+/** How good a way to cut a list is: the fewer loads the better, then the fewer read badly, then the fuller the early ones. */
+export interface Cutting {
+  readonly sizes: readonly number[];
+  readonly badly: number;
+}
+
+function better(a: Cutting, b: Cutting): boolean {
+  if (a.sizes.length !== b.sizes.length) return a.sizes.length < b.sizes.length;
+  if (a.badly !== b.badly) return a.badly < b.badly;
+  const at = a.sizes.findIndex((size, i) => size !== b.sizes[i]);
+  return at >= 0 && a.sizes[at]! > b.sizes[at]!;
+}
+
+/** The best way to cut a list, by trying all cuts and all stackings: for short lists. */
+export function exhaustive(jobs: readonly PressJob[], press: Press): Cutting {
   const bodies = jobs
     .flatMap((job) => Array<PressJob>(job.bodies).fill(job))
     .filter((job) => !alone(job, press).length);
-  let best = { loads: Infinity, badly: Infinity };
+  let best: Cutting | undefined;
   const known = new Map<string, number>();
-  const cut = (at: number, loads: number, badly: number): void => {
-    if (at === bodies.length && (loads < best.loads || (loads === best.loads && badly < best.badly)))
-      best = { loads, badly };
+  const cut = (at: number, sizes: readonly number[], badly: number): void => {
+    if (at === bodies.length && (!best || better({ sizes, badly }, best))) best = { sizes, badly };
     for (let end = at + 1; end <= bodies.length; end += 1) {
       const key = `${at}-${end}`;
       if (!known.has(key)) known.set(key, everyStacking(bodies.slice(at, end), press));
       const cost = known.get(key)!;
-      if (cost < Infinity) cut(end, loads + 1, badly + cost);
+      if (cost < Infinity) cut(end, [...sizes, end - at], badly + cost);
     }
   };
-  cut(0, 0, 0);
-  return best;
+  cut(0, [], 0);
+  return best!;
 }
 
 /** 0 for a load that reads well, 1 for one that reads badly, infinite where no way of stacking is allowed. */

@@ -15,7 +15,7 @@ function chanceCase(seed: number, orders: number, mostBodies: number): { jobs: P
   const jobs = chanceJobs(chance, orders, mostBodies);
   const press = {
     ...PRESS,
-    daylight: chance.pick([0.17, 0.25, 0.4, 0.4]),
+    daylight: chance.pick([0.15, 0.17, 0.25, 0.4]),
     closedHeight: chance.pick([0.05, 0.12, 0.12]),
     capacity: chance.pick([100e3, 150e3, 220e3, 400e3]),
     gaugeMost: chance.pick([8e6, 14e6, 14e6, 25e6]),
@@ -30,7 +30,7 @@ test('long lists by chance: every load is right, and nothing is left over', () =
   const seen = { mixed: 0, beside: 0, threeBeside: 0, filled: 0, cut: 0, badly: 0 };
   const refused = new Set<string>();
   for (const seed of SEEDS) {
-    const { jobs, press } = chanceCase(seed, 12, 7);
+    const { jobs, press } = chanceCase(seed, 8, 15);
     const answer = loadsOf(jobs, press);
     expect({ seed, faults: judge(jobs, press, answer) }).toEqual({ seed, faults: [] });
     for (const { why } of answer.refused) refused.add(why);
@@ -48,12 +48,13 @@ test('long lists by chance: every load is right, and nothing is left over', () =
   expect([...refused].toSorted()).toEqual(['too-high', 'too-large', 'too-slow', 'too-strong']);
 });
 
-test('short lists by chance: no way of cutting and stacking gives fewer loads, or as many that read better', () => {
+test('short lists by chance: of all ways to cut and stack them it is the best', () => {
   for (const seed of SEEDS) {
     const { jobs, press } = chanceCase(1000 + seed, 5, 3);
     const few = jobs.filter((_job, at) => total(jobs.slice(0, at + 1)) <= 9);
     const { loads } = loadsOf(few, press);
-    const found = { loads: loads.length, badly: loads.filter(readBadly).length };
+    const sizes = loads.map(({ stacks }) => stacks.flat().length);
+    const found = { sizes, badly: loads.filter(readBadly).length };
     expect({ seed, ...found }).toEqual({ seed, ...exhaustive(few, press) });
   }
 });
@@ -167,7 +168,7 @@ describe('a program that knew one limit less would be found out', () => {
   };
 
   test.each(Object.entries(free))('%s', (_name, loosen) => {
-    const caught = SEEDS.filter((seed) => {
+    const caught = SEEDS.slice(0, 150).filter((seed) => {
       const { jobs, press } = chanceCase(seed, 12, 7);
       const [loosePress, looseJobs] = loosen(press, jobs);
       return judge(jobs, press, loadsOf(looseJobs, loosePress)).length > 0;

@@ -107,6 +107,21 @@ describe('by hand', () => {
     expect(planOf({ jobs: jobs.slice(0, 2), floor: free }).order).toEqual(['0', '1']);
   });
 
+  test('a plan that breaks a rule or tells it wrong is found out', () => {
+    const jobs = ['one', 'two', 'one'].map((text, i) => job(`${i}`, { router: [text, 50] }, i));
+    const plan = sequenced(jobs, floor);
+    const faults = (other: Partial<Plan>): number => faultsOf({ jobs, floor }, { ...plan, ...other }).length;
+    expect(faults({})).toBe(0);
+    // 0 2 1 has 1 at 50 + 50 + 30 + 50 = 180, in shift 1 as due; 1 2 0 has 0 at 180, due on the day and done in it by the list.
+    expect(faults(timedIn([jobs[0]!, jobs[2]!, jobs[1]!], floor))).toBe(0);
+    expect(faults(timedIn([jobs[1]!, jobs[2]!, jobs[0]!], floor))).toBe(1);
+    expect(faults({ changeovers: plan.changeovers + 1 })).toBe(1);
+    expect(faults({ changeoverMinutes: plan.changeoverMinutes + 1 })).toBe(1);
+    expect(faults({ order: plan.order.slice(1) })).toBe(1);
+    expect(faults({ timed: plan.timed.map((one) => ({ ...one, done: one.done + 1 })) })).toBe(3);
+    expect(faults({ timed: plan.timed.map((one) => ({ ...one, at: one.at + 1 })) })).toBe(3);
+  });
+
   test('nothing to do, one to do, one that passes nothing', () => {
     expect(planOf({ jobs: [], floor })).toEqual({ order: [], timed: [], changeoverMinutes: 0, changeovers: 0 });
     expect(planOf({ jobs: [job('a', {}, -1)], floor }).timed).toEqual([{ id: 'a', done: 0, at: 0 }]);
