@@ -136,8 +136,10 @@ function sheetView(run: RunTold, { plantName, ...foot }: FormsOf, talk: Speech) 
     counted: talk.phrase('run-sheet.counted', { orders: run.orders, bodies: run.bodies }),
     refused: run.refused,
     refusedCount: run.refused.length === 0 ? null : String(run.refused.length),
-    lines: run.lines.map(({ grade, setUp, lots, hand, finish, upgradedBy, late, begun, ...line }) => ({
+    lines: run.lines.map(({ grade, setUp, lots, hand, finish, upgradedBy, due, shift, late, begun, ...line }) => ({
       ...line,
+      due: due ?? null,
+      shift: shift ?? null,
       left: hand === 'left' ? talk.phrase('hand.left') : null,
       finish: talk.name(finish),
       grade: grade.length > 0 ? joined(grade) : null,

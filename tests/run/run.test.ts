@@ -51,13 +51,12 @@ interface Answer {
 /** A floor on which tarn is released; `act` is what was done on it since, a command a line. */
 class Floor {
   readonly host: MemoryHost;
-  constructor(edit: (files: Record<string, string>) => void = () => undefined) {
+  constructor({ today = DAY }: { readonly today?: string } = {}) {
     const files = sample();
     const plant = files[PLANT]!.split(/^plant: \{ /m);
     expect(plant).toHaveLength(2);
     files[PLANT] = plant.join('plant: { people: [T. Vael, M. Orre], shift: 7.5 h, ');
-    edit(files);
-    this.host = memoryHost(files);
+    this.host = memoryHost(files, { today });
   }
 
   async platen(line: string): Promise<{ code: number; out: string; err: string }> {
@@ -243,5 +242,49 @@ describe('which release an order is made by', () => {
     );
     const { lines } = await floor.list('1999,tarn,amber-shaded,,right,1,,\n2000,tarn,amber-shaded,,right,1,,');
     expect(Object.fromEntries(lines.map(({ order, revision }) => [order, revision]))).toEqual({ 1999: 'C', 2000: 'D' });
+  });
+});
+
+describe('since it last ran', () => {
+  const list = '1999,tarn,amber-shaded,,right,1,,\n2000,tarn,amber-shaded,,left,1,,';
+  interface Since {
+    readonly since: readonly {
+      readonly revision: string;
+      readonly was?: { readonly on: string; readonly revision: string };
+      readonly stations: readonly string[];
+      readonly notice?: string;
+    }[];
+  }
+  const since = async (floor: Floor, on: string) => (await floor.list(list, on)) as Answer & Since;
+
+  test('a run is entered on the day it begins, by somebody the plant names', async () => {
+    const floor = await new Floor().act(RELEASE);
+    expect((await since(floor, DAY)).since).toEqual([{ model: 'Tarn', revision: 'C', stations: [] }]);
+    const begin = (more: string) => floor.platen(`run orders.csv --no-pdf --begin ${more}`);
+    expect((await begin(`--on ${DAY}`)).err).toContain('--name');
+    expect((await begin(`--on ${DAY} --name Nobody`)).err).toContain('"Nobody" is not among the people');
+    expect((await begin('--on 9999-12-31 --name "T. Vael"')).err).toContain('on the day it begins');
+    expect((await since(floor, DAY)).since[0]).not.toHaveProperty('was');
+    await floor.act(`run orders.csv --no-pdf --begin --on ${DAY} --name "T. Vael"`);
+    const again = await since(floor, DAY);
+    expect(again.since).toEqual([{ model: 'Tarn', revision: 'C', was: { on: DAY, revision: 'C' }, stations: [] }]);
+    // Both orders were begun: whoever lists them again is told.
+    expect(again.lines).toMatchObject([{ begun: DAY }, { begun: DAY }]);
+  });
+
+  test('a release in between is told at its stations, with a notice', async () => {
+    const floor = await new Floor({ today: '2026-12-31' }).act(RELEASE);
+    await floor.list(list);
+    await floor.act(`run orders.csv --no-pdf --begin --on ${DAY} --name "T. Vael"`);
+    floor.change('revision: C', 'revision: D').change('sized: 16.40 ±0.10', 'sized: 16.40 ±0.09');
+    await floor.act('release tarn --reason next --name "T. Vael" --on 2026-11-28 --under-way use-as-is');
+    const told = await since(floor, '2026-11-28');
+    expect(told.since).toMatchObject([{ revision: 'D', was: { on: DAY, revision: 'C' }, notice: 'changes/tarn-C-D' }]);
+    expect(told.since[0]!.stations).toContain('Sizing');
+    await floor.act(`run orders.csv --no-pdf --on 2026-11-28`);
+    const tree = floor.host.published.get('out/run/2026-11-28')!;
+    expect([...tree.keys()]).toEqual(
+      expect.arrayContaining(['changes/tarn-C-D.html', 'run-sheet.html', 'labels.html']),
+    );
   });
 });
