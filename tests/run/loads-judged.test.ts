@@ -59,6 +59,27 @@ test('short lists by chance: of all ways to cut and stack them it is the best', 
   }
 });
 
+test('stacks of one pattern, mixed in turn at random, are found again', () => {
+  for (const seed of SEEDS) {
+    const chance = seeded(seed);
+    const beside = chance.pick([2, 3]);
+    const layers = 12 / beside;
+    const pattern = Array.from({ length: layers }, () => chance.pick(['A', 'B', 'B']));
+    const heights = Array<number>(beside).fill(0);
+    const jobs = chance
+      .shuffle(Array.from({ length: 12 }, (_none, at) => at % beside))
+      .map((stack) => pattern[heights[stack]!++]!)
+      .map((model, at) => ({ ...JOB, order: `O-${at}`, model, openTime: 6000, closedTime: 6000 }));
+    // As high as the stacks and no higher: they fit beside each other or not at all.
+    const daylight = layers * 0.0511 + (layers + 1) * 0.02;
+    const strong = { capacity: 1e9, gaugeMost: 1e9, gaugeFull: 1e9, plate: { length: 9, width: 9 } };
+    const press = { ...PRESS, ...strong, daylight, sideBySide: beside };
+    const answer = loadsOf(jobs, press);
+    expect({ seed, loads: answer.loads.length }).toEqual({ seed, loads: 1 });
+    expect(judge(jobs, press, answer)).toEqual([]);
+  }
+});
+
 const total = (jobs: readonly PressJob[]): number => jobs.reduce((sum, { bodies }) => sum + bodies, 0);
 
 describe('the judge finds', () => {

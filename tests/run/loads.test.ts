@@ -96,6 +96,8 @@ describe('beside each other', () => {
     const of = (text: string) => [...text].map((model, at) => job(`${model}${at}`, 1, { ...slow, model }));
     expect(stacked(of('ABAB'), low)).toEqual([['A0 B1', 'A2 B3']]);
     expect(stacked(of('AABB'), low)).toEqual([['A0 B2', 'A1 B3']]);
+    // Laid in turn, they grow level.
+    expect(stacked(of('AAAA'), low)).toEqual([['A0 A2', 'A1 A3']]);
     expect(stacked(of('ABBA'), low)).toEqual([['A0 B1'], ['B2 A3']]);
     // Filled to the brim from the front it would take three: A A, B A, B.
     expect(stacked(of('AABAB'), low)).toEqual([['A0'], ['A1 B2', 'A3 B4']]);
@@ -108,6 +110,8 @@ describe('beside each other', () => {
     expect(stacked([job('A', 1, slow), turned], { ...flat, closedHeight: 0 })).toEqual([['A'], ['B']]);
     const larger = job('B', 1, { ...slow, model: 'A', jointArea: 0.135 });
     expect(stacked([job('A', 1, slow), larger], { ...flat, closedHeight: 0 })).toEqual([['A'], ['B']]);
+    const thicker = job('B', 1, { ...slow, model: 'A', blank: { low: 0.0508, high: 0.0513 } });
+    expect(stacked([job('A', 1, slow), thicker], { ...flat, closedHeight: 0 })).toEqual([['A'], ['B']]);
   });
 
   test('only what the plate reaches', () => {
