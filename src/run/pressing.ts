@@ -83,7 +83,7 @@ const least = ({ value, low = value }: FactNumber): number => low;
 const most = ({ value, high = value }: FactNumber): number => high;
 const band = (number: FactNumber, per = 1): Band => ({ low: least(number) / per, high: most(number) / per });
 
-function jobOf({ order, by }: Admitted): PressJob {
+export function jobOf({ order, by }: Admitted): PressJob {
   const adhesive = by.text(`plant.lines.${by.text('line')}.adhesive`)!;
   const glue = (key: string) => by.number(`plant.adhesives.${adhesive}.${key}`);
   const closed = glue('closed-time');
@@ -109,7 +109,7 @@ function jobOf({ order, by }: Admitted): PressJob {
   };
 }
 
-function pressOf(by: MadeBy): Press {
+export function pressOf(by: MadeBy): Press {
   const id = by.text('plant.stations.press.machine')!;
   const given = (key: string) => needed(by, `plant.machines.${id}.${key}`);
   return {
