@@ -1,8 +1,10 @@
 /**
  * Tomorrow’s run on paper: what joins its list, the ledger, the plant and print.
  *
- *     orders.csv ─→ run/ ─→ run sheet · labels · a traveller an order · a change notice a model that changed since it last ran
+ *     orders.csv ─→ run/ ─→ run sheet · labels · a traveller an order · a first-piece report a set-up
+ *                           · a change notice a model that changed since it last ran
  */
+import { firstPieceOf } from './cards/first-piece.ts';
 import { stateOfRelease } from './comparing.ts';
 import type { Compiled, Printed } from './compile.ts';
 import { noticeOf } from './diff/notice.ts';
@@ -18,6 +20,9 @@ import type { Host } from './host/host.ts';
 import { toldOf } from './notices.ts';
 import { printChangeNotice } from './print/change-notice.ts';
 import type { NoticeTold } from './print/change-notice.ts';
+import { printFirstPieces } from './print/first-piece.ts';
+import type { PostedReport } from './print/first-piece.ts';
+import type { FormPosting } from './print/form-posting.ts';
 import { printLabels } from './print/labels.ts';
 import type { PrintOutput } from './print/print.ts';
 import { printRunSheet } from './print/run-sheet.ts';
@@ -100,40 +105,61 @@ export const printRun = (
   { run, told, notices }: RunMade,
 ): Printed =>
   printWith(host, compiled, run.on, (of, assets) => {
-    const travellers = travellersOf(run, compiled, released);
+    const cards = cardsOfRun(run, released);
+    const travellers = run.lines.map((line) => travellerOf(line, cards.get(line.by.of)!, compiled));
     const printed = together([
       printRunSheet(told, of, assets),
       printLabels(labelsTold(run), of, assets),
       printTravellers(travellers, of, assets),
+      printFirstPieces(firstPiecesOf(run, cards, compiled), of, assets, 'first-pieces/'),
       ...notices.map((notice) => printChangeNotice(notice.told, notice.name, of, assets)),
     ]);
     const pile = { name: 'travellers.pdf', title: 'Travellers', language: assets.words.language };
     return { ...printed, piles: [{ ...pile, of: travellers.map(({ name }) => `${name}.pdf`) }] };
   });
 
-/** In the sequence of the run, each by the cards of its own release. */
-function travellersOf({ lines, on }: Run, compiled: Compiled, released: Released): readonly PostedTraveller[] {
+type CardsOfRun = ReadonlyMap<Known, ForOrder>;
+
+/** By release, with what is said of each card on the day. */
+function cardsOfRun({ lines, on }: Run, released: Released): CardsOfRun {
   const cards = new Map<Known, ForOrder>();
-  return lines.map((line) => {
-    const { order, by } = line;
-    const made = cards.get(by.of) ?? cardsForOrder(order.model, order.number, on, released)!;
-    cards.set(by.of, made);
-    const posting = { revision: made.revision, status: 'released', said: made.said } as const;
-    const { number, hand, finish, quantity } = order;
-    // The grade was held against its band already, and the lead may have let another through.
-    const one = travellerFor({ cards: made.cards, posting }, compiled, { number, hand, finish, quantity });
-    if ('refused' in one) throw new Error(`order ${number} was let in, and its traveller refuses: ${one.refused}`);
-    const { traveller } = one;
-    return {
-      ...one,
-      name: `travellers/${number}`,
-      traveller: {
-        ...traveller,
-        grade: gradeText(line),
-        // Of several bodies each has its own number, written by hand on its own traveller.
-        ...(traveller.pair === undefined ? {} : { pair: quantity === 1 ? number : '' }),
-      },
-    };
+  for (const { order, by } of lines)
+    if (!cards.has(by.of)) cards.set(by.of, cardsForOrder(order.model, order.number, on, released)!);
+  return cards;
+}
+
+const postingOf = ({ revision, said }: ForOrder): FormPosting => ({ revision, status: 'released', said });
+
+/** By the cards of its own release. */
+function travellerOf(line: RunLine, made: ForOrder, compiled: Compiled): PostedTraveller {
+  const { number, hand, finish, quantity } = line.order;
+  // The grade was held against its band already, and the lead may have let another through.
+  const order = { number, hand, finish, quantity };
+  const one = travellerFor({ cards: made.cards, posting: postingOf(made) }, compiled, order);
+  if ('refused' in one) throw new Error(`order ${number} was let in, and its traveller refuses: ${one.refused}`);
+  const { traveller } = one;
+  return {
+    ...one,
+    name: `travellers/${number}`,
+    traveller: {
+      ...traveller,
+      grade: gradeText(line),
+      // Of several bodies each has its own number, written by hand on its own traveller.
+      ...(traveller.pair === undefined ? {} : { pair: quantity === 1 ? number : '' }),
+    },
+  };
+}
+
+/** Of each release and hand, at every station that is set up for it. */
+function firstPiecesOf({ lines }: Run, cards: CardsOfRun, { checked }: Compiled): readonly PostedReport[] {
+  const kinds = new Map(lines.map(({ by }) => [by, new Set<string>()]));
+  for (const { by, setUp } of lines) for (const { station } of setUp) kinds.get(by)!.add(station);
+  return [...kinds].flatMap(([by, stations]) => {
+    const made = cards.get(by.of)!;
+    return made.cards
+      .filter(({ card: { key } }) => key.hand === by.hand && stations.has(key.station))
+      .flatMap((card) => firstPieceOf(card, checked.workspace.plant) ?? [])
+      .map((report) => ({ report, posting: postingOf(made) }));
   });
 }
 

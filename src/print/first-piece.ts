@@ -14,12 +14,18 @@ export interface PostedReport {
   readonly posting: FormPosting;
 }
 
-export function printFirstPieces(reports: readonly PostedReport[], of: FormsOf, assets: PrintAssets): PrintOutput {
+/** `folder`: where they lie, with its slash. */
+export function printFirstPieces(
+  reports: readonly PostedReport[],
+  of: FormsOf,
+  assets: PrintAssets,
+  folder = '',
+): PrintOutput {
   const forms = [...new Set(reports.map(nameOf))].map((name): Form => {
     const group = reports.filter((one) => nameOf(one) === name);
     const { model, machine, station } = group[0]!.report;
     return {
-      name,
+      name: `${folder}${name}`,
       made: (talk, render) => ({
         title: `${model.text} · ${talk.name((machine?.name ?? station).text)}`,
         body: group.map((one) => render('first-piece', reportView(one, of, talk))).join('\n'),

@@ -5,9 +5,9 @@ import type { Admitted } from './admit.ts';
 import type { RunFloor } from './floor.ts';
 import type { MadeBy } from './made-by.ts';
 import type { Job } from './sequence.ts';
-import { setUpOf } from './set-up.ts';
+import { isHeld, setUpOf } from './set-up.ts';
 
-/** Set-ups are those of stations that take time for them. */
+/** Set-ups are those of stations that take time for them, or have a jig or a fixture. */
 export interface RunJob extends Job {
   /** Ids of all it passes. */
   readonly passes: ReadonlySet<string>;
@@ -41,7 +41,7 @@ function oneBody(by: MadeBy, floor: RunFloor): OneBody {
   return {
     setUps: new Map(
       cards
-        .filter(({ key }) => stations.get(key.station)!.changeover !== undefined)
+        .filter((card) => stations.get(card.key.station)!.changeover !== undefined || isHeld(card, by))
         .map((card) => [card.key.station, setUpOf(card, by)]),
     ),
     minutes: new Map(minutes),

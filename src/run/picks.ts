@@ -12,7 +12,7 @@ export interface Pick {
   readonly stock: string;
   readonly speciesTitle: string;
   readonly stockTitle: string;
-  /** By scale, the steps that will do, from the poorest: those of the order where it names one, else the band of the finish. */
+  /** By the title of each scale, the steps that will do, from the poorest: those of the order where it names one, else the band of the finish. */
   readonly grade: readonly { readonly scale: string; readonly steps: readonly string[] }[];
   /** As the stock is bought. */
   readonly thickness: string;
@@ -90,6 +90,7 @@ function bandOf(by: MadeBy, finish: string, ordered: readonly string[]): Pick['g
   return Object.entries(by.grades[finish] ?? {}).map(([scale, allowed]) => {
     const steps = by.scale(scale);
     const named = ordered.find((step) => steps.includes(step));
-    return { scale, steps: named === undefined ? steps.filter((step) => allowed.includes(step)) : [named] };
+    const title = by.text(`plant.grades.${scale}.title`) ?? scale;
+    return { scale: title, steps: named === undefined ? steps.filter((step) => allowed.includes(step)) : [named] };
   });
 }

@@ -27,13 +27,16 @@ export function neededFor(card: ReleasedCard, by: MadeBy): readonly Needed[] {
   return [...rows.slice(0, place), ...programs, ...rows.slice(place)];
 }
 
+/** In a jig or on a fixture: another model means another one. */
+export const isHeld = (card: ReleasedCard, by: MadeBy): boolean =>
+  neededFor(card, by).some(({ of }) => of === 'jigs' || of === 'fixtures');
+
 /**
  * What it is set up for, as one text: with the same text nothing is changed between two orders. It is what is fetched for it;
  * where nothing but a machine stands, as at the planer and the wide belt, the limits it is set to.
  */
 export function setUpOf(card: ReleasedCard, by: MadeBy): string {
   const needed = neededFor(card, by);
-  const held = needed.some(({ of }) => of === 'jigs' || of === 'fixtures');
-  const limits = held ? [] : card.limits.map(({ what, text }) => `${what} ${text}`);
+  const limits = isHeld(card, by) ? [] : card.limits.map(({ what, text }) => `${what} ${text}`);
   return [...needed.map(({ of, id }) => `${of} ${id}`), ...limits].join('\n');
 }
