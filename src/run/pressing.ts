@@ -8,7 +8,7 @@ import { roundInward } from '../units/round.ts';
 import { decimalsOf } from '../units/step.ts';
 import type { Admitted } from './admit.ts';
 import { loadsOf } from './loads.ts';
-import type { Load, NotPressed, Press, PressJob } from './loads.ts';
+import type { Load, Press, PressJob } from './loads.ts';
 import type { MadeBy } from './made-by.ts';
 
 const NM_PER_M = 1e9;
@@ -28,7 +28,7 @@ export interface RunLoad extends Load {
 export interface Pressing {
   readonly loads: readonly RunLoad[];
   /** Orders that this press cannot take: their releases would be refused by the checks of today. */
-  readonly refused: readonly NotPressed[];
+  readonly refused: readonly string[];
   /** Minutes that the press is taken. */
   readonly minutes: number;
 }
@@ -42,22 +42,24 @@ export function pressingOf(sequence: readonly Admitted[]): Pressing {
     const jobs = stretch.map((one) => jobOf(one));
     const { loads, refused } = loadsOf(jobs, press);
     const { step, ...read } = gaugeOf(by);
+    const { centre, openTime: open } = jobs[0]!;
+    const inside = (load: Load) => roundInward(load.gauge.low, load.gauge.high, step);
+    // Where no reading of the gauge lies inside, none may be given: the nearest would lie outside.
+    const unread = loads.filter((load) => !inside(load)).flatMap(({ stacks }) => stacks.flat());
     return {
-      refused,
-      loads: loads.map((load): RunLoad => ({
-        ...load,
-        by,
-        reading: { ...(roundInward(load.gauge.low, load.gauge.high, step) ?? load.gauge), ...read },
-        centre: jobs[0]!.centre,
-        daylight: press.daylight,
-        open: jobs[0]!.openTime,
-      })),
+      refused: [...refused, ...unread].map(({ order }) => order),
+      loads: loads.flatMap((load): RunLoad[] => {
+        const band = inside(load);
+        if (!band) return [];
+        const reading = { low: band.low, high: band.high, ...read };
+        return [{ ...load, by, reading, centre, daylight: press.daylight, open }];
+      }),
     };
   });
   const loads = parts.flatMap((part) => part.loads);
   return {
     loads,
-    refused: parts.flatMap(({ refused }) => refused),
+    refused: [...new Set(parts.flatMap(({ refused }) => refused))],
     minutes: loads.reduce((sum, { assembly, pressTime }) => sum + assembly + pressTime, 0) / 60,
   };
 }

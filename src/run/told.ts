@@ -77,7 +77,7 @@ export function runTold({ list, run, lineOf, begun, since }: Listed): RunTold {
     firstPieces: firstPiecesOf(run),
     since,
     loads: run.pressing.loads.map(loadTold),
-    notPressed: run.pressing.refused.map(({ order }) => order),
+    notPressed: run.pressing.refused,
     secondUse: run.secondUse.map(({ of, part, serves }) => ({
       model: of.title,
       left: of.hand === 'left',
@@ -146,6 +146,6 @@ export const labelsTold = ({ lines }: Run): readonly BodyLabels[] =>
       finish: by.text(`plant.finishes.${order.finish}.title`) ?? order.finish,
       grade: order.grade,
       ...(order.due === undefined ? {} : { due: order.due }),
-      parts: (['cap', 'back', 'slab'] as const).filter((part) => by.number(`blank.${part}.pieces`) !== undefined),
+      parts: by.parts,
     })),
   );

@@ -12,7 +12,7 @@ import type { Released } from '../../src/releases.ts';
 import { makeRun } from '../../src/run-sheets.ts';
 import type { RunMade } from '../../src/run-sheets.ts';
 import { jobsOf } from '../../src/run/jobs.ts';
-import { jobOf, pressOf } from '../../src/run/pressing.ts';
+import { jobOf, pressingOf, pressOf } from '../../src/run/pressing.ts';
 import { sequenced } from '../../src/run/sequence.ts';
 import { demoFiles, root } from '../cards/demo.ts';
 import { judge } from './judge-loads.ts';
@@ -104,6 +104,34 @@ describe('the loads of the press', () => {
       expect([Math.round(reading.low / 1e4) / 100, Math.round(reading.high / 1e4) / 100]).toEqual([low, high]);
     }
   });
+});
+
+test('what no reading of the gauge lies inside is not given, neither wider nor nearest', () => {
+  const capped = made.run.lines.filter(({ by }) => by.number('joint.area') !== undefined);
+  const by = capped[0]!.by;
+  const coarse = {
+    ...by,
+    number: (id: string) => {
+      const number = by.number(id);
+      return number && /^plant\.gauges\..*\.resolution$/.test(id) ? { ...number, value: 5e6 } : number;
+    },
+  };
+  const orders = capped.filter((line) => line.by === by);
+  const { loads, refused } = pressingOf(orders.map((line) => ({ ...line, by: coarse })));
+  expect(loads).toEqual([]);
+  expect(new Set(refused)).toEqual(new Set(orders.map(({ order }) => order.number)));
+});
+
+test('a plant that gives no shift and no times is told nothing of shifts, and its list is run', () => {
+  const { lines, floor } = made.run;
+  const bare = {
+    stations: floor.stations.map(({ id, name }) => ({ id, name, perBody: undefined, changeover: undefined })),
+    shift: undefined,
+  };
+  const jobs = jobsOf(lines, bare, ON);
+  const plan = sequenced(jobs, { changeover: new Map(), shift: Infinity });
+  expect(faultsOf({ jobs, floor: { changeover: new Map(), shift: Infinity } }, plan)).toEqual([]);
+  expect(plan.timed.every(({ done }) => done === 0)).toBe(true);
 });
 
 test('wood picked is what the traces of the bodies say, body by body', () => {
