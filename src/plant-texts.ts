@@ -40,6 +40,10 @@ export const wished = (texts: PlantTexts, { paper, languages }: PrintWish): Plan
   ...(languages === undefined ? {} : { languages, languagesAt: new Map() }),
 });
 
+/** Names of the plant that may sign and let through; undefined where it lists none. */
+export const peopleIn = (plant: PlantSpec): readonly string[] | undefined =>
+  present(present(plant.plant)?.people)?.map(({ text }) => text);
+
 /** A plant with errors still gets a page that says so. */
 export function textsOf(plant: PlantSpec): PlantTexts {
   const facts = makeFacts([]);

@@ -18,6 +18,7 @@ import type { RenderedFinding } from './findings/render.ts';
 import { printWith, travellerFor } from './forms.ts';
 import type { Host } from './host/host.ts';
 import { toldOf } from './notices.ts';
+import { peopleIn } from './plant-texts.ts';
 import { printChangeNotice } from './print/change-notice.ts';
 import type { NoticeTold } from './print/change-notice.ts';
 import { printFirstPieces } from './print/first-piece.ts';
@@ -61,7 +62,7 @@ export function makeRun(
   const list = readOrders(file, bytes);
   const run = runOf(
     list,
-    { on, known, state, models: checked.models.map(({ id }) => id), people: peopleOf(plant) },
+    { on, known, state, models: checked.models.map(({ id }) => id), people: peopleIn(plant) ?? [] },
     floorOf(plant),
   );
   const texts = new Map([[file, list.text]]);
@@ -173,9 +174,6 @@ const together = (all: readonly PrintOutput[]): PrintOutput => ({
   sheets: all.flatMap(({ sheets }) => sheets),
   findings: all.flatMap(({ findings }) => findings),
 });
-
-const peopleOf = (plant: PlantSpec): readonly string[] =>
-  (present(present(plant.plant)?.people) ?? []).map(({ text }) => text);
 
 function floorOf(plant: PlantSpec): RunFloor {
   const facts = makeFacts([]);

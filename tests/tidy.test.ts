@@ -72,6 +72,7 @@ describe('what may import what', () => {
       'forms.ts',
       'releases.ts',
       'run-sheets.ts',
+      'plant-texts.ts',
       'recompute.ts',
       'comparing.ts',
       'notices.ts',
@@ -110,6 +111,7 @@ describe('what may import what', () => {
     run: ['units', 'release', 'facts', 'findings', 'read', 'derive'],
     'run-sheets.ts': [
       'cards',
+      'plant-texts.ts',
       'comparing.ts',
       'forms.ts',
       'notices.ts',

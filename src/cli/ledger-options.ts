@@ -1,7 +1,7 @@
 /** What commands that write to the ledger ask for: who, why, and a name the plant knows. */
 import type { Checked } from '../compile.ts';
-import { present } from '../facts/row.ts';
 import { offer } from '../findings/nearest.ts';
+import { peopleIn } from '../plant-texts.ts';
 import type { Io } from './io.ts';
 
 export interface Signed {
@@ -30,7 +30,4 @@ export function signed(
   return { reason: reason.trim(), name: name.trim() };
 }
 
-/** Names of the plant that may sign; undefined where it lists none. */
-export function peopleOf({ workspace }: Checked): readonly string[] | undefined {
-  return present(present(workspace.plant.plant)?.people)?.map(({ text }) => text);
-}
+export const peopleOf = ({ workspace }: Checked): readonly string[] | undefined => peopleIn(workspace.plant);

@@ -1,5 +1,6 @@
 /** What an order is made by: a release with its facts, for one hand. Read once for all orders of the kind. Pure. */
 import { once } from '../facts/once.ts';
+import type { Part } from '../facts/parts.ts';
 import type { FactNumber, FactState } from '../facts/state.ts';
 import type { ReleasedCard } from '../release/record.ts';
 import type { Known } from '../release/wall.ts';
@@ -11,7 +12,8 @@ export interface MadeBy {
   readonly title: string;
   readonly revision: string;
   readonly hand: 'right' | 'left';
-  readonly hands: readonly string[];
+  /** Top first: cap and back, or a slab. */
+  readonly parts: readonly Part[];
   readonly finishes: readonly string[];
   /** By finish, by scale: steps that may be used. */
   readonly grades: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
@@ -23,6 +25,8 @@ export interface MadeBy {
   /** Steps of a scale of the plant on the day of the release, from the poorest to the best. */
   readonly scale: (id: string) => readonly string[];
 }
+
+const PARTS: readonly Part[] = ['cap', 'back', 'slab'];
 
 interface Spec {
   readonly finishes?: readonly string[];
@@ -47,7 +51,7 @@ export function madeBy(of: Known): (hand: 'right' | 'left') => MadeBy | undefine
           title: record.title,
           revision: record.revision,
           hand,
-          hands,
+          parts: PARTS.filter((part) => facts.has(`blank.${part}.pieces`)),
           finishes,
           grades,
           cards: record.cards.filter(({ key }) => key.hand === hand),

@@ -37,8 +37,7 @@ const BOARD_FOOT = 0.002359737216;
 export function picksFor(admitted: readonly Admitted[]): readonly Pick[] {
   const picks = new Map<string, Omit<Pick, 'boardFeet'>>();
   for (const { order, by } of admitted)
-    for (const part of PARTS) {
-      if (by.number(`blank.${part}.pieces`) === undefined) continue;
+    for (const part of by.parts) {
       const one = pickOf(part, by, order.finish, order.grade);
       const key = JSON.stringify([one.part, one.stock, one.grade, one.width, one.length, one.each]);
       const met = picks.get(key) ?? { ...one, bodies: 0, pieces: 0, boards: 0, timber: 0, orders: [] };

@@ -1,5 +1,7 @@
 /** What a part of one model that was set aside may still serve on this list: another model's, thinner and no larger. Pure. */
 import type { Part } from '../facts/parts.ts';
+import { serves as isServed } from '../facts/serves.ts';
+import type { Piece } from '../facts/serves.ts';
 import type { Admitted } from './admit.ts';
 import type { MadeBy } from './made-by.ts';
 
@@ -22,7 +24,7 @@ export function secondUses(admitted: readonly Admitted[]): readonly SecondUse[] 
       const part = partOf(of, parts);
       const serves = kinds.flatMap((by): SecondUse['serves'] => {
         const other = partOf(by, parts);
-        return part && other && fits({ of: by, part: other }, { of, part })
+        return part && other && isServed(pieceOf(of, part), pieceOf(by, other))
           ? [{ by, part: other, orders: orders(by) }]
           : [];
       });
@@ -31,26 +33,16 @@ export function secondUses(admitted: readonly Admitted[]): readonly SecondUse[] 
   );
 }
 
-const partOf = (by: MadeBy, parts: readonly Part[]): Part | undefined =>
-  parts.find((part) => by.number(`blank.${part}.pieces`) !== undefined);
+const partOf = (by: MadeBy, parts: readonly Part[]): Part | undefined => parts.find((part) => by.parts.includes(part));
 
-interface Piece {
-  readonly of: MadeBy;
-  readonly part: Part;
-}
-
-/** The same wood, sawn alike, with the same seams; thinner than it was to be, or there is nothing to take off. */
-function fits(wanted: Piece, own: Piece): boolean {
-  if (wanted.of.model === own.of.model) return false;
-  const same = (id: (part: Part) => string) => wanted.of.text(id(wanted.part)) === own.of.text(id(own.part));
-  const size = ({ of }: Piece, id: string) => of.number(id)?.value ?? NaN;
-  const thick = (piece: Piece) => size(piece, `thickness.part.${piece.part}.sized`);
-  return (
-    same((part) => `timber.${part}.species`) &&
-    same((part) => `timber.${part}.sawn`) &&
-    same((part) => `blank.${part}.pieces`) &&
-    size(wanted, 'blank.length') <= size(own, 'blank.length') &&
-    size(wanted, 'blank.width') <= size(own, 'blank.width') &&
-    thick(wanted) < thick(own)
-  );
+function pieceOf(by: MadeBy, part: Part): Piece {
+  const size = (id: string) => by.number(id)?.value ?? NaN;
+  return {
+    model: by.model,
+    wood: `${by.text(`timber.${part}.species`)} ${by.text(`timber.${part}.sawn`) ?? ''}`,
+    pieces: size(`blank.${part}.pieces`),
+    lengthNm: size('blank.length'),
+    widthNm: size('blank.width'),
+    thickNm: size(`thickness.part.${part}.sized`),
+  };
 }

@@ -63,7 +63,7 @@ function release(model: string, parts: readonly Part[], blankWidth: number, top:
     title: model,
     revision: 'A',
     hand: 'right',
-    hands: ['right'],
+    parts: parts.map(({ part }) => part),
     finishes: ['clear'],
     grades: { clear: { figure: ['select', 'fine'] } },
     cards: [card('planing', parts[0]!.sized.toFixed(2)), card('machining-top', model)],

@@ -4,6 +4,8 @@
  */
 import { boardOf } from '../../facts/parts.ts';
 import type { Part } from '../../facts/parts.ts';
+import { serves } from '../../facts/serves.ts';
+import type { Piece } from '../../facts/serves.ts';
 import { cautions, partName } from '../common.ts';
 import type { Arg, Table } from '../card.ts';
 import { allReworks } from '../reworks.ts';
@@ -29,7 +31,7 @@ const station: Station = {
   }),
   sheet: {
     columns: ['set-aside.column.cap', 'set-aside.column.back'],
-    cells: (desk, others) => [serves(desk, ['cap'], others), serves(desk, ['back', 'slab'], others)],
+    cells: (desk, others) => [servedBy(desk, ['cap'], others), servedBy(desk, ['back', 'slab'], others)],
   },
 };
 export default station;
@@ -53,30 +55,21 @@ function tag(desk: Desk): readonly Table[] {
 }
 
 /** Models whose part can be made of this one, as sized: thinner, no larger, of the same wood. */
-function serves(desk: Desk, parts: readonly Part[], others: readonly Desk[]): Arg {
+function servedBy(desk: Desk, parts: readonly Part[], others: readonly Desk[]): Arg {
   const part = parts.find((one) => desk.route.parts.includes(one));
   if (!part) return say('common.none');
   const own = sizeOf(desk, part);
   const found = others.flatMap((other): Arg[] => {
     const same = parts.find((one) => other.route.parts.includes(one));
     const size = same && sizeOf(other, same);
-    if (!same || !size || !fits(size, own)) return [];
+    if (!same || !size || !serves(own, size)) return [];
     const limits = other.span(`thickness.part.${same}.sized`, 'thickness');
     return [say('set-aside.serves', { model: other.name(other.subject.spec.title), part: partName(same), limits })];
   });
   return found.length === 0 ? say('set-aside.serves-none') : { kind: 'series', items: found };
 }
 
-interface Size {
-  readonly wood: string;
-  readonly pieces: number;
-  readonly lengthNm: number;
-  readonly widthNm: number;
-  readonly thickNm: number;
-  readonly model: string;
-}
-
-function sizeOf({ subject: { spec }, use }: Desk, part: Part): Size {
+function sizeOf({ subject: { spec }, use }: Desk, part: Part): Piece {
   const { species, sawn } = boardOf(spec, part);
   return {
     wood: `${use(species)} ${sawn ? use(sawn) : ''}`,
@@ -87,12 +80,3 @@ function sizeOf({ subject: { spec }, use }: Desk, part: Part): Size {
     model: use(spec.model),
   };
 }
-
-/** A seam more or less shows; a piece that is thinner than wanted is no use. */
-const fits = (wanted: Size, own: Size): boolean =>
-  wanted.model !== own.model &&
-  wanted.wood === own.wood &&
-  wanted.pieces === own.pieces &&
-  wanted.lengthNm <= own.lengthNm &&
-  wanted.widthNm <= own.widthNm &&
-  wanted.thickNm < own.thickNm;
