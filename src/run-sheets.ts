@@ -1,7 +1,7 @@
 /**
  * Tomorrow’s run on paper: what joins its list, the ledger, the plant and print.
  *
- *     orders.csv ─→ run/ ─→ run sheet · labels · a traveller an order · a first-piece report a set-up
+ *     orders.csv ─→ run/ ─→ run sheet · labels · a traveller a body · a first-piece report a set-up
  *                           · a change notice a model that changed since it last ran
  */
 import { firstPieceOf } from './cards/first-piece.ts';
@@ -34,6 +34,7 @@ import type { ForOrder } from './release/for-order.ts';
 import { cardsForOrder } from './release/for-order.ts';
 import type { Known } from './release/wall.ts';
 import type { Released } from './releases.ts';
+import { bodyNumbers } from './run/body-numbers.ts';
 import type { RunFloor } from './run/floor.ts';
 import { begunBefore, lastRan } from './run/last-ran.ts';
 import type { LastRan } from './run/last-ran.ts';
@@ -107,7 +108,7 @@ export const printRun = (
 ): Printed =>
   printWith(host, compiled, run.on, (of, assets) => {
     const cards = cardsOfRun(run, released);
-    const travellers = run.lines.map((line) => travellerOf(line, cards.get(line.by.of)!, compiled));
+    const travellers = run.lines.flatMap((line) => travellersOf(line, cards.get(line.by.of)!, compiled));
     const printed = together([
       printRunSheet(told, of, assets),
       printLabels(labelsTold(run), of, assets),
@@ -131,24 +132,23 @@ function cardsOfRun({ lines, on }: Run, released: Released): CardsOfRun {
 
 const postingOf = ({ revision, said }: ForOrder): FormPosting => ({ revision, status: 'released', said });
 
-/** By the cards of its own release. */
-function travellerOf(line: RunLine, made: ForOrder, compiled: Compiled): PostedTraveller {
+/** One for each body, by the cards of its own release. */
+function travellersOf(line: RunLine, made: ForOrder, compiled: Compiled): readonly PostedTraveller[] {
   const { number, hand, finish, quantity } = line.order;
   // The grade was held against its band already, and the lead may have let another through.
   const order = { number, hand, finish, quantity };
   const one = travellerFor({ cards: made.cards, posting: postingOf(made) }, compiled, order);
   if ('refused' in one) throw new Error(`order ${number} was let in, and its traveller refuses: ${one.refused}`);
-  const { traveller } = one;
-  return {
+  const { pair, ...traveller } = { ...one.traveller, grade: gradeText(line) };
+  return bodyNumbers(line.order).map((body) => ({
     ...one,
-    name: `travellers/${number}`,
+    name: `travellers/${body}`,
     traveller: {
       ...traveller,
-      grade: gradeText(line),
-      // Of several bodies each has its own number, written by hand on its own traveller.
-      ...(traveller.pair === undefined ? {} : { pair: quantity === 1 ? number : '' }),
+      ...(pair === undefined ? {} : { pair: body }),
+      ...(quantity === 1 ? {} : { body }),
     },
-  };
+  }));
 }
 
 /** Of each release and hand, at every station that is set up for it. */

@@ -21,6 +21,8 @@ export interface Traveller {
   readonly finish: string;
   readonly grade: string;
   readonly quantity: number;
+  /** Which of several bodies; absent where that is written in. */
+  readonly body?: string;
   /** In the order of the route. */
   readonly stations: readonly TravellerStation[];
 }

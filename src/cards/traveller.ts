@@ -19,13 +19,15 @@ export interface Order {
   readonly grade?: string;
   /** Bodies, one or more. */
   readonly quantity: number;
+  /** Which of several bodies it goes with, as it is written on the wood. */
+  readonly body?: string;
 }
 
 /** `cards`: of one model. What the model does not come in is refused, in a sentence that says what there is. */
 export function travellerOf(
   cards: readonly MadeCard[],
   plant: PlantSpec,
-  { number, hand, finish, pair, grade, quantity }: Order,
+  { number, hand, finish, pair, grade, quantity, body }: Order,
 ): Traveller | { readonly refused: string } {
   const own = cards.filter(({ card }) => card.key.hand === hand);
   const first = own[0]?.card;
@@ -44,6 +46,7 @@ export function travellerOf(
     finish: first.finishNames.find((name) => rowIn('finishes', name) === finish)?.text ?? '',
     grade: grade ?? '',
     quantity,
+    ...(body === undefined ? {} : { body }),
     stations: onRoute.map((made) => stationOf(made, plant)),
   };
 }

@@ -28,7 +28,7 @@ export function printTravellers(travellers: readonly PostedTraveller[], of: Form
 }
 
 function travellerView({ traveller, posting, name }: PostedTraveller, { plantName, ...foot }: FormsOf, talk: Speech) {
-  const { model, hand, order, pair, finish, grade, quantity, stations } = traveller;
+  const { model, hand, order, pair, finish, grade, quantity, body, stations } = traveller;
   const page = identifier('traveller', name);
   const title = talk.phrase('traveller.title');
   const named = { model: model.text, station: order, code: '', status: title };
@@ -48,6 +48,7 @@ function travellerView({ traveller, posting, name }: PostedTraveller, { plantNam
     grade: talk.name(grade),
     quantity: String(quantity),
     several: quantity > 1,
+    body: body ?? null,
     stations: stations.map((station, i) => stationView(station, i + 1, posting, talk)),
   };
 }

@@ -11,6 +11,7 @@ import { offer } from '../findings/nearest.ts';
 import type { Cell, CsvTable } from '../read/csv.ts';
 import { readCsv } from '../read/csv.ts';
 import { isDay } from '../units/day.ts';
+import { makeTaken } from './body-numbers.ts';
 import { refused } from './refusals.ts';
 
 export const COLUMNS = ['order', 'model', 'finish', 'grade', 'hand', 'quantity', 'due', 'lead'] as const;
@@ -46,15 +47,12 @@ export function readOrders(file: string, bytes: Uint8Array): OrderList {
   if (!table || !at) return { text, orders: [], findings: [] };
   if ('id' in at) return { text, orders: [], findings: [at] };
   const findings: Finding[] = [];
-  const seen = new Set<string>();
+  const taken = makeTaken();
   const orders = table.rows.flatMap((row): Order[] => {
-    const order = orderIn(row, at, seen);
-    if (!('id' in order)) {
-      seen.add(order.number);
-      return [order];
-    }
-    findings.push(order);
-    return [];
+    const order = orderIn(row, at);
+    const found = 'id' in order ? order : clashOf(order, taken.clash(order));
+    if (found) findings.push(found);
+    return found || 'id' in order ? [] : [order];
   });
   return { text, orders, findings };
 }
@@ -78,7 +76,20 @@ function columnsOf({ heads }: CsvTable, nowhere: Place): ReadonlyMap<Column, num
 const FORMULA = /^[=+@]|^-(?!\d)/;
 const NUMBER = /^[A-Za-z0-9][A-Za-z0-9._-]{0,31}$/;
 
-function orderIn(row: readonly Cell[], at: ReadonlyMap<Column, number>, seen: ReadonlySet<string>): Order | Finding {
+/** What two orders would write on two bodies, one of them would be lost by. */
+function clashOf({ number, places }: Order, other: string | undefined): Finding | undefined {
+  if (other === undefined) return undefined;
+  return refused('order-unclear', {
+    place: places.order,
+    what:
+      other === number
+        ? `Order ${number} stands in this list already.`
+        : `Order ${number} would write the same number on a body as order ${other} of this list.`,
+    mend: 'Give each line a number of its own; an order of several bodies numbers them after a dash.',
+  });
+}
+
+function orderIn(row: readonly Cell[], at: ReadonlyMap<Column, number>): Order | Finding {
   const line = { ...row[0]!.place, end: row.at(-1)!.place.end };
   const cell = (column: Column): Cell => row[at.get(column) ?? -1] ?? { text: '', place: line };
   const text = (column: Column) => cell(column).text;
@@ -103,8 +114,6 @@ function orderIn(row: readonly Cell[], at: ReadonlyMap<Column, number>, seen: Re
       `"${number}" cannot be written on wood as the number of an order.`,
       'Write letters, digits, dots and dashes, no more than a label holds, and no blanks.',
     );
-  if (seen.has(number))
-    return unclear('order', `Order ${number} stands in this list already.`, 'Give each line a number of its own.');
   const hand = text('hand').toLowerCase() || 'right';
   if (hand !== 'right' && hand !== 'left')
     return unclear('hand', `"${text('hand')}" is no hand.`, offer(hand, ['right', 'left']));

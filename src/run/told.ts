@@ -3,6 +3,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { BodyLabels } from '../print/labels.ts';
 import type { RunTold, SinceTold } from '../print/run-sheet.ts';
 import { formatNumber } from '../units/format.ts';
+import { bodyNumbers } from './body-numbers.ts';
 import { FETCHED } from './set-up.ts';
 import { boardFeetText } from './picks.ts';
 import type { RunLoad } from './pressing.ts';
@@ -138,8 +139,8 @@ function firstPiecesOf({ lines, floor }: Run): RunTold['firstPieces'] {
 /** In the sequence of the run, a row a body. */
 export const labelsTold = ({ lines }: Run): readonly BodyLabels[] =>
   lines.flatMap(({ order, by }) =>
-    Array.from({ length: order.quantity }, (_, i) => ({
-      number: order.quantity === 1 ? order.number : `${order.number}-${i + 1}`,
+    bodyNumbers(order).map((number) => ({
+      number,
       model: by.title,
       revision: by.revision,
       hand: order.hand,

@@ -1,5 +1,6 @@
 /** Lists of orders as spreadsheets write them: what is read of them, and what stops a line or the list. */
 import { describe, expect, test } from 'vitest';
+import { bodyNumbers } from '../../src/run/body-numbers.ts';
 import { readOrders } from '../../src/run/orders.ts';
 
 const HEAD = 'order,model,finish,grade,hand,quantity,due,lead';
@@ -64,6 +65,43 @@ describe('a line', () => {
       '"no" is no number of bodies.',
       'Order 1 stands in this list already.',
     ]);
+  });
+});
+
+describe('two bodies never bear one number', () => {
+  const numbers = (list: string) => line(list).orders.map(({ number, quantity }) => `${number} × ${quantity}`);
+  test.each([
+    ['the number of a body of an order before it', '7,tarn,x,,,3,,\n7-3,tarn,x,,,1,,', ['7 × 3']],
+    ['an order before it reads as one of its bodies', '7-3,tarn,x,,,1,,\n7,tarn,x,,,3,,', ['7-3 × 1']],
+    ['small letters for capitals', 'wx1,tarn,x,,,1,,\nWX1,tarn,x,,,1,,', ['wx1 × 1']],
+    ['bodies of bodies', '7-1,tarn,x,,,2,,\n7,tarn,x,,,1,,\n7-1-2,tarn,x,,,1,,', ['7-1 × 2', '7 × 1']],
+    // No fourth body, and an order of one body has no dash.
+    [
+      '',
+      '7,tarn,x,,,3,,\n7-4,tarn,x,,,1,,\n8,tarn,x,,,1,,\n8-1,tarn,x,,,1,,',
+      ['7 × 3', '7-4 × 1', '8 × 1', '8-1 × 1'],
+    ],
+    ['', '7-4,tarn,x,,,1,,\n7,tarn,x,,,3,,\n7-03,tarn,x,,,1,,', ['7-4 × 1', '7 × 3', '7-03 × 1']],
+  ])('%s', (why, list, left) => {
+    expect(numbers(list)).toEqual(left);
+    expect(line(list).findings.map(({ id }) => id)).toEqual(why === '' ? [] : ['order-unclear']);
+  });
+
+  // Every set of numbers that was let through, written out in full.
+  test('whatever the list', () => {
+    const parts = ['7', '7-1', '7-2', '7-10', '7-1-1', 'a', 'A', 'a-2'];
+    let refusedOnes = 0;
+    for (let seed = 1; seed <= 400; seed++) {
+      const rows = parts
+        .map((number, i) => ({ number, rank: (seed * 7919 * (i + 3)) % 101, quantity: 1 + ((seed * (i + 5)) % 11) }))
+        .toSorted((a, b) => a.rank - b.rank);
+      const { orders, findings } = line(rows.map((row) => `${row.number},tarn,x,,,${row.quantity},,`).join('\n'));
+      const written = orders.flatMap(bodyNumbers).map((one) => one.toUpperCase());
+      expect(new Set(written).size).toBe(written.length);
+      expect(orders.length + findings.length).toBe(parts.length);
+      refusedOnes += findings.length;
+    }
+    expect(refusedOnes).toBeGreaterThan(400);
   });
 });
 

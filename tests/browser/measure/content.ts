@@ -43,7 +43,8 @@ export const contentOf = (page: Page): Promise<Content> =>
             text: textOf(element),
           })),
       ),
-      tables: [...document.querySelectorAll('table')].map((table) => ({
+      // The table of a form is its page: its head is the form's own, and a row may be longer than a page.
+      tables: [...document.querySelectorAll('table:not(.form-table)')].map((table) => ({
         title: table.previousElementSibling?.textContent ?? '',
         head: table.tHead?.textContent ?? '',
         rows: [...table.tBodies].flatMap((body) => [...body.rows].map(textOf)),

@@ -58,7 +58,7 @@ export type Faults = Readonly<Partial<Record<Measure, readonly string[]>>>;
 export function faultsOf(shown: Shown, pages: readonly PaperPage[], sheet: PrintSheet, counter: string): Faults {
   const { texts, content, bars } = shown;
   const turned = across(sheet);
-  const known = texts.filter(({ where }) => /h1|code-text|code-note/.test(where));
+  const known = texts.filter(({ where }) => /h1|code-text|code-note|code-cell/.test(where));
   return {
     overflow: [
       ...shown.overflow,
