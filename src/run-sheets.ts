@@ -68,13 +68,16 @@ export function makeRun(
   );
   const texts = new Map([[file, list.text]]);
   const refused = run.refused.map((finding) => renderFinding(finding, texts));
-  const lineOf = (finding: Finding) => refused[run.refused.indexOf(finding)]!.line;
+  const placeOf = (finding: Finding) => {
+    const { line, excerpt } = refused[run.refused.indexOf(finding)]!;
+    return { line, written: excerpt.split('\n')[0]!.trim() };
+  };
   const since = lastRan(run.lines, entries, known, on).map(sinceLast);
   const begun = begunBefore(run.lines, entries);
   return {
     run,
     refused,
-    told: runTold({ list: file, run, lineOf, begun, since: since.map(({ told }) => told) }),
+    told: runTold({ list: file.split(/[/\\]/).at(-1)!, run, placeOf, begun, since: since.map(({ told }) => told) }),
     notices: since.flatMap(({ notice }) => notice ?? []),
   };
 }

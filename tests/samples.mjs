@@ -92,4 +92,18 @@ there('diff', 'tarn', '--pdf', join(scratch, 'notice.pdf'));
 await picture(join(scratch, 'notice.pdf'), 1, 'change-notice');
 there('cards', 'tarn', '--station', 'machining-top', '--out', join(scratch, 'changed'));
 await picture(join(scratch, 'changed/cards/models/tarn/machining-top.pdf'), 1, 'machining-top-changed');
+// The demo list of a day, of all models, released.
+for (const model of readdirSync(join(root, 'models')).flatMap((file) => /^(.+)\.yaml$/.exec(file)?.[1] ?? []))
+  if (model !== 'tarn') there('release', model, '--reason', 'First', '--name', 'M. Orre');
+writeFileSync(spec, readFileSync(join(root, 'models/tarn.yaml')));
+try {
+  there('run', 'models/orders/monday.csv', '--out', join(scratch, 'run'));
+} catch ({ status }) {
+  // 1: lines of the list are refused, and told on the sheet.
+  if (status !== 1) throw new Error(`the run ended with ${status}`);
+}
+const sheets = join(scratch, 'run/cards');
+await picture(join(sheets, 'run-sheet.pdf'), 1, 'run-sheet');
+await picture(join(sheets, 'run-sheet.pdf'), 2, 'run-sequence');
+await picture(join(sheets, 'labels.pdf'), 1, 'run-labels');
 rmSync(scratch, { recursive: true, force: true });

@@ -14,7 +14,13 @@ export interface RunTold {
   readonly list: string;
   readonly orders: string;
   readonly bodies: string;
-  readonly refused: readonly { readonly line: string; readonly what: string; readonly mend: string }[];
+  /** `written`: what stands in that line of the list. */
+  readonly refused: readonly {
+    readonly line: string;
+    readonly written: string;
+    readonly what: string;
+    readonly mend: string;
+  }[];
   readonly lines: readonly {
     readonly place: string;
     readonly order: string;

@@ -12,8 +12,8 @@ import type { Run } from './run.ts';
 export interface Listed {
   readonly list: string;
   readonly run: Run;
-  /** Line of the list a finding stands in, from 1. */
-  readonly lineOf: (finding: Finding) => number;
+  /** Findings of refused lines: where in the list, from 1, and what is written there. */
+  readonly placeOf: (finding: Finding) => { readonly line: number; readonly written: string };
   /** Orders that were begun already, and when. */
   readonly begun: ReadonlyMap<string, string>;
   readonly since: readonly SinceTold[];
@@ -21,14 +21,17 @@ export interface Listed {
 
 const hours = (minutes: number): string => formatNumber(minutes * 60, 'h', 1);
 
-export function runTold({ list, run, lineOf, begun, since }: Listed): RunTold {
+export function runTold({ list, run, placeOf, begun, since }: Listed): RunTold {
   const { lines, picks, changeovers, asListed, hours: atStations, floor } = run;
   return {
     on: run.on,
     list,
     orders: String(lines.length),
     bodies: String(run.bodies),
-    refused: run.refused.map((one) => ({ line: String(lineOf(one)), what: one.what, mend: one.mend })),
+    refused: run.refused.map((one) => {
+      const { line, written } = placeOf(one);
+      return { line: String(line), written, what: one.what, mend: one.mend };
+    }),
     lines: lines.map(({ order, by, place, setUp, shift, late, upgradedBy, lots }) => ({
       place: String(place),
       order: order.number,
