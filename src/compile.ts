@@ -72,7 +72,7 @@ export function checkAll(host: Host, on: string = host.today()): Checked {
     source.variants.map(({ hand, spec }) => deriveHand(workspace, spec, hand)),
   );
   const models = workspace.models.map((source, i) => checkModel(source, derived, i, workspace, on));
-  return { workspace, models, findings: inOrder(workspace.findings) };
+  return { workspace, models, findings: inOrder(hang(workspace.findings)) };
 }
 
 function deriveHand({ plant, readings, pictures }: Workspace, spec: Subject['spec'], hand: Subject['hand']): Derived {

@@ -30,6 +30,8 @@ export interface Fault {
   readonly place?: Place;
   /** Ids of parts of the files it hangs on beyond facts: what is wrong with those explains it. */
   readonly hangsOn?: readonly string[];
+  /** What makes it, where that makes others of this check as well: a floor under three pots, a row that is used twice. */
+  readonly cause?: string;
   /** Offsets inside the text of that line, where a part of it is at fault. */
   readonly within?: readonly [number, number];
   /** The arithmetic that fails, with units. */

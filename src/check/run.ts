@@ -55,6 +55,7 @@ function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Findin
     notes,
     about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id))],
     from: upstream(bench, [...concerned, ...(fault.hangsOn ?? [])]),
+    ...(fault.cause === undefined ? {} : { cause: fault.cause }),
   };
 }
 
@@ -78,7 +79,7 @@ function upstream({ facts }: Bench, ids: readonly string[]): readonly string[] {
   return [...seen];
 }
 
-/** Errors that follow from another hang under it: one mistake, one finding at the top. */
+/** What follows from an error hangs under it, cautions too: one mistake, one finding at the top. */
 export function hang(findings: readonly Finding[]): Finding[] {
   const parents = new Map(findings.map((finding, i) => [finding, causeOf(finding, i, findings)]));
   const rootOf = (finding: Finding): Finding => {
@@ -100,18 +101,20 @@ export function hang(findings: readonly Finding[]): Finding[] {
 
 /**
  * The error this one follows from: one that is at fault in what it was found in, or that is about something it was found in;
- * where each could follow from the other, the one met first.
+ * where each could follow from the other, the one met first. Else the first of its kind that has the same cause.
  */
 function causeOf(finding: Finding, index: number, findings: readonly Finding[]): Finding | undefined {
-  if (finding.severity !== 'error') return undefined;
   const errors = findings.filter((other) => other !== finding && other.severity === 'error');
   const first = ({ about }: Finding) => about.slice(0, 1);
   return (
     errors.find((other) => concerns(first(other), finding) && !concerns(first(finding), other)) ??
     errors.find((other) => concerns(other.about, finding) && !concerns(finding.about, other)) ??
-    errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding))
+    errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding)) ??
+    findings.slice(0, index).find((other) => finding.cause !== undefined && alike(other, finding))
   );
 }
+
+const alike = (a: Finding, b: Finding): boolean => a.id === b.id && a.cause === b.cause;
 
 const concerns = (ids: readonly string[], finding: Finding): boolean =>
   ids.some((id) => (finding.from ?? []).some((from) => isUnder(from, id)));

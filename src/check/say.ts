@@ -1,5 +1,6 @@
 /** Numbers in the text of findings. */
 import type { Hand } from '../facts/subject.ts';
+import { inWords } from '../facts/in-words.ts';
 import { formatNumber, formatPlain, withUnit } from '../units/format.ts';
 import type { Cause, Kind, Length, Quantity } from '../units/quantity.ts';
 
@@ -16,16 +17,32 @@ export function saySpread(q: { readonly unit: string; readonly decimals: number 
 /** Half width of one cause's share. */
 export const halfOf = (cause: Cause): number => (Math.abs(cause.sensitivity) * (cause.plus - cause.minus)) / 2;
 
-/** `±0.12 stages.body.machined.crown + ±0.08 plant.machines.router.depth-error`: the causes of a stack, largest first. */
+/** `±0.12 mm (machined body, crown) + ±0.08 mm (router, error in depth)`: what makes a stack, largest first, each once. */
 export function sayCauses(q: Length, causes: readonly Cause[]): string {
-  return [...causes]
-    .map((cause) => ({
-      name: cause.cause.replace(/#.*/, ''),
-      half: halfOf(cause),
-    }))
-    .toSorted((a, b) => b.half - a.half)
-    .map(({ name, half }) => `±${say(q, half)} (${name})`)
-    .join(' + ');
+  const halves = new Map<string, number>();
+  for (const cause of causes) {
+    const name = inWords(cause.cause);
+    halves.set(name, (halves.get(name) ?? 0) + halfOf(cause));
+  }
+  const shown = [...halves]
+    .toSorted(([, a], [, b]) => b - a)
+    .map(([name, half]) => ({ name, said: `±${say(q, half)}` }));
+  // What reads as nothing says nothing, unless there is no more than that.
+  const told = shown.filter(({ said }) => /[1-9]/.test(said));
+  return (told.length > 0 ? told : shown.slice(0, 1)).map(({ name, said }) => `${said} (${name})`).join(' + ');
+}
+
+/** The lines of the largest of them, for the notes: at least a quarter of the whole. */
+export function notesOfCauses(causes: readonly Cause[]): { readonly at: string; readonly text: string }[] {
+  const halves = new Map<string, number>();
+  for (const cause of causes) {
+    const id = cause.cause.replace(/#.*/, '');
+    halves.set(id, (halves.get(id) ?? 0) + halfOf(cause));
+  }
+  const whole = [...halves.values()].reduce((sum, half) => sum + half, 0);
+  return [...halves]
+    .filter(([, half]) => half > 0 && half >= whole / 4)
+    .map(([at]) => ({ at, text: 'how far that may be off' }));
 }
 
 /** `x 12.5, y -8.0 mm`: a point of a drawing as the spec draws it, for the right hand. */

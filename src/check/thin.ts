@@ -8,6 +8,7 @@ import type { Length } from '../units/quantity.ts';
 import type { Bench, Fault } from './check.ts';
 import { look } from './check.ts';
 import { say, sayCauses, sayPoint } from './say.ts';
+import { topShapedAt } from './shaped.ts';
 
 /** Wood between a cut and a face, or another cut, that they are not meant to run into. */
 export interface Thin {
@@ -68,23 +69,27 @@ export const nameOf = (other: Thin['other']): string =>
   typeof other === 'string' ? (other === 'side' ? 'the side of the body' : `the ${other}`) : other.id;
 
 /** A fault with the place, what is left, why, and the depth that passes. */
-export function thinFault({ subject, facts }: Bench, thin: Thin, leastNm: number, limitAt: string | undefined): Fault {
+export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: string | undefined): Fault {
+  const { subject, facts } = bench;
   const [cut, other] = blamed(facts, thin);
   const { wood, worst } = thin;
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);
   const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
   const causes = wood.causes && wood.causes.length > 0 ? `, less ${sayCauses(wood, wood.causes)}` : '';
+  const drawn = wood.value < 0 ? `they overlap by ${say(wood, -wood.value)}` : say(wood, wood.value);
   const least = leastNm > 0 ? `; it takes ${say(wood, leastNm)}` : '';
   return {
     at: leaf?.id ?? cut.spec.setup.id,
-    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, at ${place}: ${say(wood, wood.value)} as drawn${causes}${least}.`,
+    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, at ${place}: ${drawn} as drawn${causes}${least}.`,
     mend: leaf ? mendOf(facts, cut, leaf, leastNm - worst) : 'Move one of them.',
     against: [
       ...(typeof other === 'string'
         ? []
         : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
       ...meantNote(cut),
+      ...(worst > 0 ? [] : placeNotes(cut, other)),
+      ...(other === 'top' ? topShapedAt(bench, thin.at.x, thin.at.y) : []),
       ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
     ],
     hangsOn: [thin.fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
@@ -96,6 +101,15 @@ const meantNote = ({ spec: { into } }: Cut): Fault['against'] => {
   const [first] = into ?? [];
   return first ? [{ at: first.id, text: 'what it is meant to run into' }] : [];
 };
+
+/** Where nothing is left between two cuts, one may lie where it should not. */
+const placeNotes = (cut: Cut, other: Thin['other']): Fault['against'] =>
+  typeof other === 'string'
+    ? []
+    : [
+        { at: cut.place.id, text: `where ${cut.id} lies` },
+        { at: other.place.id, text: `where ${other.id} lies` },
+      ];
 
 /** Where a cut says what it is meant to meet. */
 export const intoOf = (cut: Cut): readonly string[] => [`${tableOf(cut)}.${cut.id}.into`];

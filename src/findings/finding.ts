@@ -33,7 +33,9 @@ export interface Finding {
   readonly about: readonly string[];
   /** Ids of the facts it was found in and of all they came from. */
   readonly from?: readonly string[];
-  /** Errors that follow from this one. */
+  /** What makes it, where that makes others of its kind as well: one mistake, and the first of them stands for all. */
+  readonly cause?: string;
+  /** What follows from this one. */
   readonly follows?: readonly Finding[];
 }
 

@@ -103,6 +103,7 @@ export interface Mistake {
   readonly mend: string;
   readonly notes?: readonly Note[];
   readonly about?: readonly string[];
+  readonly cause?: string;
 }
 
 /** An error wherever a card could be wrong by it. */
@@ -112,8 +113,9 @@ const severityOf = (id: MistakeId): Severity => {
 };
 
 /** A finding of reading. */
-export function mistake(id: MistakeId, { place, what, mend, notes = [], about = [] }: Mistake): Finding {
-  return { id, severity: severityOf(id), place, what, why: mistakes[id].why, mend, notes, about };
+export function mistake(id: MistakeId, { place, what, mend, notes = [], about = [], cause }: Mistake): Finding {
+  const own = { id, severity: severityOf(id), place, what, why: mistakes[id].why, mend, notes, about };
+  return cause === undefined ? own : { ...own, cause };
 }
 
 /** All of them, for the reference page. */

@@ -126,6 +126,8 @@ function refers(node: Scalar, table: string, id: string, building: Building): bo
       what: `"${node.text}" is not among the ${what} of ${owner}.`,
       mend: offer(node.text, known),
       about: [id],
+      // A row that is gone or called otherwise is one mistake, wherever it is named.
+      cause: `${table}.${node.text}`,
     }),
   );
   return false;

@@ -4,6 +4,7 @@ import { offer } from '../../findings/nearest.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { topShapedAt } from '../shaped.ts';
 
 const check: Check = {
   id: 'cuts-miss',
@@ -17,8 +18,10 @@ const check: Check = {
     fails: 'end: { x: 0, y: 72 }',
     also: ['pickup-unreached'],
   },
-  run: ({ subject: { spec, hand }, facts }) =>
-    cutsOf(spec).flatMap((cut) =>
+  run: (bench) => {
+    const { spec, hand } = bench.subject;
+    const { facts } = bench;
+    return cutsOf(spec).flatMap((cut) =>
       (cut.spec.into ?? []).flatMap((leaf): Fault[] => {
         const name = look(facts, (use) => use(leaf));
         if (name === undefined) return [];
@@ -45,12 +48,14 @@ const check: Check = {
             against: [
               ...(cut.kind === 'channel' ? [{ at: spec.channels![cut.id]!.end.x.id, text: 'where it ends' }] : []),
               { at: other.place.id, text: 'where the other lies' },
+              ...(wood ? topShapedAt(bench, wood.left.xMm, wood.left.yMm) : []),
             ],
             hangsOn: [pair.left],
           },
         ];
       }),
-    ),
+    );
+  },
 };
 export default check;
 

@@ -42,10 +42,10 @@ function fault({ spec }: Subject, facts: Facts, kind: 'cavity' | 'hole', id: str
   };
   if (need.down <= room.down && need.up <= room.up) return [];
   const causes = achieved.causes ?? [];
-  const against = causes.map((cause) => ({
-    at: cause.cause.replace(/#.*/, ''),
-    text: `±${say(required, halfOf(cause))} of it`,
-  }));
+  const against = causes.flatMap((cause) => {
+    const half = say(required, halfOf(cause));
+    return /[1-9]/.test(half) ? [{ at: cause.cause.replace(/#.*/, ''), text: `±${half} of it` }] : [];
+  });
   const unfaced = facesBack(spec) ? '' : ' No set-up faces the back, so the whole variation of the blank is in it.';
   const cut = kind === 'cavity' ? spec.cavities![id]! : spec.holes![id]!;
   const given = ('floor' in cut ? cut.floor : undefined) ?? cut.depth;

@@ -71,11 +71,18 @@ function ownHoles(bench: Bench): Fault[] {
   });
 }
 
-/** The plates there are on a face. */
+/** The plates there are on a face: one may lie elsewhere than it should, or be too small. */
 const platesOn = ({ subject: { spec }, facts }: Bench, face: 'back') =>
   namesOf(spec.covers)
     .filter((id) => look(facts, (use) => use(spec.covers![id]!.face)) === face)
-    .map((id) => ({ at: spec.covers![id]!.at.x.id, text: `where ${id} lies` }));
+    .flatMap((id) => {
+      const { at, shape } = spec.covers![id]!;
+      const size = shape.length ?? shape.diameter;
+      return [
+        { at: at.x.id, text: `where ${id} lies` },
+        ...(size ? [{ at: size.id, text: `how large ${id} is` }] : []),
+      ];
+    });
 
 /** Under a plate, in the seat of a cover, or cut away by a deeper cavity. */
 function isHidden({ subject: { spec }, facts }: Bench, hole: Pocket, face: 'top' | 'back'): boolean {

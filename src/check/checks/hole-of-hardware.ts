@@ -35,6 +35,8 @@ function faults({ subject: { spec }, facts }: Bench, { fitted, name, row }: Part
       at: cut.diameter.id,
       what: `${name} takes a hole of ${needed}, and ${id} has ${say(seen.drilled, seen.drilled.value)}.`,
       mend: `Drill ${needed}.`,
+      // One row, and every hole that was drilled for it: where all differ, the row is what changed.
+      cause: `${hole.id} ${seen.drilled.value}`,
       against: [
         { at: hole.id, text: 'the hole it needs' },
         { at: fitted.hardware.id, text: 'what goes in' },

@@ -3,6 +3,7 @@ import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { topShapedAt } from '../shaped.ts';
 
 const check: Check = {
   id: 'panel-out-of-band',
@@ -19,7 +20,9 @@ const check: Check = {
 };
 export default check;
 
-function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
+function faults(bench: Bench, id: string): Fault[] {
+  const { spec, plant } = bench.subject;
+  const { facts } = bench;
   const hole = spec.holes![id]!;
   if (!hole.hardware) return [];
   const { hardware } = hole;
@@ -30,11 +33,18 @@ function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[]
   if (!part) return [];
   const { name, panel } = part;
   const band = `${say(panel, panel.low ?? 0)} to ${say(panel, panel.high ?? 0)}`;
-  const against = [{ at: part.at, text: 'what it can be mounted through' }];
+  const under = floorUnder(bench, id);
+  const spot = look(facts, (use) => use.fact(`hole.${id}.spot`));
+  const against = [
+    { at: part.at, text: 'what it can be mounted through' },
+    ...(under === undefined ? [] : [{ at: under, text: 'how deep the cavity under it goes' }]),
+    ...(spot ? topShapedAt(bench, spot.xMm, spot.yMm) : []),
+  ];
   const least = look(facts, (use) => use.fact(`panel.${id}.least`));
   const most = look(facts, (use) => use.fact(`panel.${id}.most`));
   const fault = (what: string, mend: string, which: 'least' | 'most'): Fault[] => [
-    { at: hardware.id, what, mend, against, hangsOn: [`panel.${id}.${which}`] },
+    // Three pots over one cavity find the same floor.
+    { at: hardware.id, what, mend, against, hangsOn: [`panel.${id}.${which}`], cause: `${which} ${part.at} ${under}` },
   ];
   return [
     ...(most && (most.high ?? most.value) > panel.high!
@@ -52,4 +62,12 @@ function faults({ subject: { spec, plant }, facts }: Bench, id: string): Fault[]
         )
       : []),
   ];
+}
+
+/** The number that says how deep the cavity goes that it is mounted over. */
+function floorUnder({ subject: { spec }, facts }: Bench, id: string): string | undefined {
+  const inputs = facts.fact(`panel.${id}.most`)?.inputs ?? [];
+  const cavity = namesOf(spec.cavities).find((one) => inputs.includes(`cavity.${one}.void`));
+  const { depth, floor } = (cavity === undefined ? undefined : spec.cavities?.[cavity]) ?? {};
+  return (depth ?? floor)?.id;
 }

@@ -36,7 +36,10 @@ const check: Check = {
           at: screwed.hole.at.x.id,
           what: `The head of ${screwed.name}, ${say(head, head.value)} wide, reaches ${say(head, over)} over the edge of ${cover.id}.`,
           mend: `Move ${screwed.id} at least ${say(head, over)} inward.`,
-          against: [{ at: screwed.hole.screw.id, text: 'its screw' }],
+          against: [
+            { at: screwed.hole.screw.id, text: 'its screw' },
+            { at: cover.fact, text: 'its cover' },
+          ],
           hangsOn: [cover.fact],
         },
       ];

@@ -6,7 +6,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Thin } from '../thin.ts';
 import { intoOf, leastWanted, nameOf, woodsOf } from '../thin.ts';
-import { say, sayPoint } from '../say.ts';
+import { notesOfCauses, say, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'wall-too-thin',
@@ -57,6 +57,7 @@ function fault(
     against: [
       ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: 'the other cut' }]),
       { at: least.at, text: 'the least the line wants' },
+      ...(worst < wood.value ? notesOfCauses(wood.causes ?? []) : []),
     ],
     hangsOn: [fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
   };

@@ -64,7 +64,9 @@ function fromMiddle(subject: Subject, use: Use, side: Side): Length {
   const { spec, hand } = subject;
   const { holes, saddles, spread } = wanted(spec.bridge.mounts, 'bridge.mounts');
   const [a, b] = holes.map((leaf) => use.fact(`hole.${use(leaf)}.spot`));
-  if (!a || !b || a.xMm === b.xMm) return use(hole('bridge.mounts.holes'));
+  if (!a || !b) return use(hole('bridge.mounts.holes'));
+  // Two in one place: no line leads through them, and it is the place of the second that is wrong.
+  if (a.xMm === b.xMm) return use(hole(`holes.${use(holes[1]!)}.at`));
   // Seen from the top with the neck up, the bass strings of a right hand lie left of the centreline.
   const out = (side === 'bass') === (hand === 'right') ? -1 : 1;
   const xMm = (out * toMm(use(spread))) / 2;
