@@ -98,9 +98,9 @@ for (const model of readdirSync(join(root, 'models')).flatMap((file) => /^(.+)\.
 writeFileSync(spec, readFileSync(join(root, 'models/tarn.yaml')));
 try {
   there('run', 'models/orders/monday.csv', '--out', join(scratch, 'run'));
-} catch ({ status }) {
+} catch (error) {
   // 1: lines of the list are refused, and told on the sheet.
-  if (status !== 1) throw new Error(`the run ended with ${status}`);
+  if (error.status !== 1) throw error;
 }
 const sheets = join(scratch, 'run/cards');
 await picture(join(sheets, 'run-sheet.pdf'), 1, 'run-sheet');
