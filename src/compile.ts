@@ -8,6 +8,7 @@
  *
  * Each phase is a folder; none imports another; this file joins them.
  */
+import { flowOf } from './cards/desk.ts';
 import { makeCards } from './cards/make.ts';
 import type { Made } from './cards/make.ts';
 import { makeSheets } from './cards/sheets.ts';
@@ -119,7 +120,7 @@ function outcomeOf(
   const known = [...workspace.findings, ...read];
   const made = hands.map(({ subject, facts }): Made & { found: readonly Finding[] } => {
     const others = all.map((one) => one.subject).filter((other) => other !== subject);
-    const bench = { subject, facts, others, on, seen: [] };
+    const bench = { subject, facts, others, on, flow: flowOf(subject, facts), seen: [] };
     const found = runChecks(bench, ['spec', 'derived'], known);
     if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };
     const before = permitted(subject, facts, found, on);

@@ -1,6 +1,7 @@
 /** The desk a station works at while its card is made: facts to figures, and a record of what the card shows. */
 import type { Reading } from '../facts/card-seen.ts';
 import type { Facts, Use } from '../facts/facts.ts';
+import type { FlowStation } from '../facts/flow.ts';
 import type { Leaf } from '../facts/leaf.ts';
 import { partsOf } from '../facts/parts.ts';
 import { namesOf, row, wanted } from '../facts/row.ts';
@@ -17,6 +18,12 @@ export function stationsOf(subject: Subject, facts: Facts): Station[] {
   const rows = namesOf(subject.plant.stations);
   const passed = facts.read((use) => onRoute(subject, readRoute(subject.spec, facts), use));
   return [...(passed.ok ? passed.value : []), ...all.filter(({ aside, id }) => aside && rows.includes(id))];
+}
+
+/** Every station there can be on the way of a body, in whatever order the plant has them. */
+export function flowOf({ spec }: Pick<Subject, 'spec'>, facts: Facts): readonly FlowStation[] {
+  const route = readRoute(spec, facts);
+  return all.filter(({ aside }) => !aside).map(({ id, on, after }) => ({ id, after, passes: on(route) }));
 }
 
 const onRoute = ({ plant }: Subject, route: RouteOf, use: Use): Station[] =>

@@ -12,6 +12,8 @@ export interface Station {
   readonly id: string;
   /** Whether a body passes it: follows from pieces, halves and cap. */
   readonly on: (route: RouteOf) => boolean;
+  /** Stations whose work it takes up: a body that passes them has passed them before. */
+  readonly after: readonly string[];
   /** Off the route: no body passes it on its way. Its card is made where the plant has a row for it. */
   readonly aside?: true;
   readonly card: (desk: Desk) => CardBody;

@@ -1,6 +1,7 @@
 /** What a file of src/check/checks/ exports: one check with everything about it. */
 import type { CardSeen } from '../facts/card-seen.ts';
 import type { Facts, Use } from '../facts/facts.ts';
+import type { FlowStation } from '../facts/flow.ts';
 import type { Subject } from '../facts/subject.ts';
 import type { Example, Kind, Place } from '../findings/finding.ts';
 
@@ -19,6 +20,8 @@ export interface Bench {
   readonly on: string;
   /** Ids of checks whose findings are cautions: what may be permitted. */
   readonly cautions: readonly string[];
+  /** Every station a body can pass. */
+  readonly flow: readonly FlowStation[];
   /** Of checks of stage card: what the cards show. */
   readonly seen: readonly CardSeen[];
 }
@@ -38,8 +41,8 @@ export interface Fault {
   readonly what: string;
   /** What would mend it, with the nearest value that would pass. */
   readonly mend: string;
-  /** Facts it conflicts with, and what each of them says. */
-  readonly against: readonly { readonly at: string; readonly text: string }[];
+  /** Facts it conflicts with, and what each of them says. `place`: of several with one name, which. */
+  readonly against: readonly { readonly at: string; readonly text: string; readonly place?: Place }[];
 }
 
 /** Reads for a check; undefined where something it needs is missing: that is another finding's business. */

@@ -39,8 +39,8 @@ function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Findin
   const place = fault.within
     ? { ...line, start: line.start + fault.within[0], end: line.start + fault.within[1] }
     : line;
-  const notes = fault.against.flatMap(({ at, text }) => {
-    const other = placeOf(facts, at);
+  const notes = fault.against.flatMap(({ at, text, place: own }) => {
+    const other = own ?? placeOf(facts, at);
     return other ? [{ place: other, text }] : [];
   });
   const { id, severity, why } = check;

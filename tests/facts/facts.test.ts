@@ -111,7 +111,7 @@ describe('numbers that wait for each other', () => {
 
   test('are one finding, from wherever they are met', () => {
     const found = runChecks(
-      { subject: sampleSubject(), facts: ring(), others: [], on: '2026-11-25', seen: [] },
+      { subject: sampleSubject(), facts: ring(), others: [], on: '2026-11-25', flow: [], seen: [] },
       ['derived'],
       [],
     ).filter(({ id }) => id === 'ring-of-numbers');

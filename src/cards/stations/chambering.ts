@@ -8,6 +8,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'chambering',
   on: ({ setups }) => setups.includes('glue-face'),
+  after: ['sizing'],
   card: (desk) =>
     machiningCard(desk, 'glue-face', {
       steps: [say('chambering.step.glue-soon')],

@@ -11,6 +11,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'conditioning',
   on: () => true,
+  after: [],
   card: (desk) => {
     const room = store(desk);
     const moisture = desk.limits(room.moisture, 'moisture');

@@ -9,6 +9,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'edge-gluing',
   on: ({ parts, pieces }) => parts.some((part) => (pieces[part] ?? 1) > 1),
+  after: ['jointing'],
   card: (desk) => {
     const glue = adhesive(desk);
     const parts = glued(desk);

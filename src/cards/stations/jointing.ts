@@ -9,6 +9,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'jointing',
   on: ({ parts, pieces }) => parts.some((part) => (pieces[part] ?? 1) > 1),
+  after: ['conditioning'],
   card: (desk) => {
     const { spec } = desk.subject;
     const parts = jointed(desk);

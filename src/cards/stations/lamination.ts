@@ -11,6 +11,7 @@ import { countSteps, kindsInWaste, pinSteps, tackSteps, tackTable } from '../tac
 const station: Station = {
   id: 'lamination',
   on: ({ parts }) => parts.includes('cap'),
+  after: ['sizing', 'chambering'],
   card: (desk) => {
     const glue = laminating(desk);
     const tacked = desk.use.fact('tacks.count').value > 0;

@@ -10,6 +10,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'machining-back',
   on: () => true,
+  after: ['sizing', 'press', 'trim-sawing'],
   card: (desk) =>
     machiningCard(desk, 'back', {
       ...(facesBack(desk.subject.spec) ? faced(desk) : {}),

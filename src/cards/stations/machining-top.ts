@@ -12,6 +12,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'machining-top',
   on: () => true,
+  after: ['machining-back'],
   card: (desk) =>
     machiningCard(desk, 'top', {
       keyNumbers: [key(say('machining.key.machined', { point: topPoint(desk) }), thickest(desk))],

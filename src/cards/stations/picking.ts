@@ -10,6 +10,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'picking',
   on: () => true,
+  after: ['conditioning'],
   card: (desk) => {
     const { spec, plant } = desk.subject;
     const { parts } = desk.route;

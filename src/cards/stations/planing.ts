@@ -8,6 +8,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'planing',
   on: () => true,
+  after: ['conditioning', 'edge-gluing'],
   card: (desk) => {
     const { parts } = desk.route;
     return {

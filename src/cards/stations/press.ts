@@ -12,6 +12,7 @@ import { flatness, gaugeChecks, gaugeKeys, loadingSteps, loadTable, sheetCells, 
 const station: Station = {
   id: 'press',
   on: ({ parts }) => parts.includes('cap'),
+  after: ['lamination'],
   card: (desk) => {
     const glue = laminating(desk);
     return {

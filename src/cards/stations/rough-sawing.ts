@@ -10,6 +10,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'rough-sawing',
   on: () => true,
+  after: ['picking'],
   card: (desk) => {
     const { spec, plant } = desk.subject;
     const holes = patternHoles(desk);

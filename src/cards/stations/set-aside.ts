@@ -16,6 +16,7 @@ const station: Station = {
   id: 'set-aside',
   aside: true,
   on: () => true,
+  after: [],
   card: (desk) => ({
     keyNumbers: [],
     steps: ['stop', 'tag', 'rack', 'decide', 'back', 'scrap'].map((step) =>

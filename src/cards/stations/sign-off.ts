@@ -54,6 +54,7 @@ function bodyTable(desk: Desk): Table {
 const station: Station = {
   id: 'sign-off',
   on: () => true,
+  after: ['machining-back', 'machining-top'],
   card: (desk) => {
     const { spec } = desk.subject;
     const thickest = `thickness.body.machined.${highestPoint(spec)}` as const;

@@ -11,6 +11,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'sizing',
   on: () => true,
+  after: ['planing'],
   card: (desk) => {
     const { parts } = desk.route;
     return {

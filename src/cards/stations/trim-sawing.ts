@@ -7,6 +7,7 @@ import { say } from '../station.ts';
 const station: Station = {
   id: 'trim-sawing',
   on: () => true,
+  after: ['sizing', 'press'],
   card: (desk) => {
     const cap = desk.route.parts.includes('cap');
     const drawn = cap && desk.use.fact('tacks.out').value > 0;

@@ -1,0 +1,8 @@
+/** A station as the checks of the route see it. */
+export interface FlowStation {
+  readonly id: string;
+  /** Stations whose work it takes up. */
+  readonly after: readonly string[];
+  /** Whether this model passes it. */
+  readonly passes: boolean;
+}
