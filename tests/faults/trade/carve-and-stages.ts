@@ -46,7 +46,7 @@ export const carveAndStages: readonly ByHand[] = [
     several: 'it lies below everything cut from the back, each roof by itself',
   },
   {
-    name: 'tarn: recurve inside the land',
+    name: 'tarn: recurve 6 from the edge',
     floor: 'Its lowest line lies 6 from the edge, the land is 11 wide.',
     model: 'tarn',
     file: 'tarn',
@@ -182,6 +182,6 @@ export const carveAndStages: readonly ByHand[] = [
     file: 'holm',
     find: 'machined: { crown: 51.20 ±0.12, land: 46.60 ±0.12 }',
     replace: 'machined: { land: 46.60 ±0.12 }',
-    expected: ['stages.body.machined', 'stages.body.machined.crown', 'stages.body.white.crown', 'carve'],
+    expected: ['stages.body.machined', 'stages.body.white.crown', 'carve'],
   },
 ];

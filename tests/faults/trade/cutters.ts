@@ -139,7 +139,7 @@ export const cutters: readonly ByHand[] = [
     expected: ['holes.tooling-hole-a.drill', 'holes.tooling-hole-a.diameter', 'holes.tooling-hole-a'],
   },
   {
-    name: 'tarn: arch carved with the facing cutter',
+    name: 'tarn: arch with the facing cutter of 60',
     floor: 'A flat cutter of 60 steps the arch and eats the recurve.',
     model: 'tarn',
     file: 'tarn',

@@ -69,7 +69,6 @@ export const floorsAndWalls: readonly ByHand[] = [
     expected: [
       'cavities.controls.floor',
       'cavities.controls',
-      'holes.volume-shaft.hardware',
       'base/wired: holes.volume-shaft.hardware',
       'base/wired: holes.tone-shaft.hardware',
       'base/wired: holes.volume-shaft',
@@ -97,25 +96,25 @@ export const floorsAndWalls: readonly ByHand[] = [
     several: 'the floor is thin, and the switch finds no panel',
   },
   {
-    name: 'ness: belly 39 deep in a body of 44',
-    floor: 'The hollow goes through to the top, and over the neck pocket.',
+    name: 'ness: belly 90 deep in a body of 44',
+    floor: 'The point was lost: 20 from its line, where the edge is, the hollow has gone through to the top.',
     model: 'ness',
     file: 'ness',
     find: 'title: Belly contour\n    face: back\n    kind: dished\n    from: { x: -150, y: 215 }\n    to: { x: -66, y: 305 }\n    width: 120\n    depth: 9',
     replace:
-      'title: Belly contour\n    face: back\n    kind: dished\n    from: { x: -150, y: 215 }\n    to: { x: -66, y: 305 }\n    width: 120\n    depth: 39',
+      'title: Belly contour\n    face: back\n    kind: dished\n    from: { x: -150, y: 215 }\n    to: { x: -66, y: 305 }\n    width: 120\n    depth: 90',
     expected: ['contours.belly.depth', 'contours.belly'],
     several: 'it breaks into more than one cut',
   },
   {
     name: 'ness: forearm at 41 degrees',
-    floor: 'Swapped digits: the plane runs out through the back before the edge.',
+    floor: 'Swapped digits: the plane takes more than half of the edge away, and the ball climbs it in steps.',
     model: 'ness',
     file: 'ness',
     find: 'slope: 14 deg',
     replace: 'slope: 41 deg',
     expected: ['contours.forearm.slope', 'contours.forearm', 'contours.forearm.cutter'],
-    several: 'it goes through the body, and deeper than its cutter',
+    several: 'the edge is left thin, and the ridges high',
   },
   {
     name: 'ness: edges rounded at 60',

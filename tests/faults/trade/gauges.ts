@@ -100,9 +100,9 @@ export const gauges: readonly ByHand[] = [
     expected: ['stations.conditioning.gauges.humidity'],
   },
   {
-    name: 'skerry: height gauge long overdue',
+    name: 'tarn: height gauge long overdue',
     floor: 'Nobody knows what it reads.',
-    model: 'skerry',
+    model: 'tarn',
     file: 'plant/gauges',
     find: 'title: Height gauge on the fixture\n    reads: length\n    unit: mm\n    resolution: 0.01 mm\n    uncertainty: 0.015 mm\n    reach: 300',
     replace:

@@ -126,7 +126,7 @@ export const gluing: readonly ByHand[] = [
   },
   {
     name: 'holm: machined twelve minutes after the press',
-    floor: 'Shorter than the time under pressure; the glue is still wet under the cutter.',
+    floor: 'Minutes for hours: the glue is still wet under the cutter.',
     model: 'holm',
     file: 'plant/adhesives',
     find: 'machining-after: 12 h',

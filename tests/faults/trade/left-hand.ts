@@ -67,6 +67,7 @@ export const leftHand: readonly ByHand[] = [
       'patterns.p2-left.holes.bridge.at.x',
       'patterns.p2-left.holes.bridge',
       'patterns.p2-left',
+      'tarn: handed.left.location.jig',
     ],
   },
   {
@@ -85,7 +86,11 @@ export const leftHand: readonly ByHand[] = [
     file: 'plant/location',
     find: 'at: { x: 102, y: -70 }',
     replace: 'at: { x: -102, y: -70 }',
-    expected: ['fixtures.tarn-top-left.zones.bass', 'fixtures.tarn-top-left.zones.bass.at'],
+    expected: [
+      'fixtures.tarn-top-left.zones.bass',
+      'fixtures.tarn-top-left.zones.bass.at',
+      'tarn: handed.left.setups.top.fixture',
+    ],
     several: 'it leaks, and what is left does not hold',
   },
   {
@@ -95,7 +100,7 @@ export const leftHand: readonly ByHand[] = [
     file: 'tarn',
     find: "top: { fixture: tarn-top-left, program: '4121' }",
     replace: 'top: { fixture: tarn-top-left }',
-    expected: ['handed.left.setups.top', 'handed.left.setups.top.program', 'setups.top.program'],
+    expected: ['handed.left.setups.top', 'setups.top.program'],
   },
   {
     name: 'tarn: left jig drills P2',

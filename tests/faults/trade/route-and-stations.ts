@@ -9,7 +9,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- lamination\n  - press',
     replace: '- press\n  - lamination',
-    expected: ['route', 'route.7', 'route.8', 'route.9', 'route[8]', 'route[9]'],
+    expected: ['route', 'route.7', 'route.8', 'route.9'],
   },
   {
     name: 'holm: trimmed before it is pressed',
@@ -18,7 +18,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- press\n  - trim-sawing',
     replace: '- trim-sawing\n  - press',
-    expected: ['route', 'route.9', 'route.10', 'route[9]', 'route[10]'],
+    expected: ['route', 'route.9', 'route.10'],
   },
   {
     name: 'skerry: signed before the top is cut',
@@ -27,7 +27,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- machining-top\n  - sign-off',
     replace: '- sign-off\n  - machining-top',
-    expected: ['route', 'route.12', 'route.13', 'route[12]', 'route[13]'],
+    expected: ['route', 'route.12', 'route.13'],
   },
   {
     name: 'ness: top machined before the back',
@@ -36,16 +36,16 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- machining-back\n  - machining-top',
     replace: '- machining-top\n  - machining-back',
-    expected: ['route', 'route.11', 'route.12', 'route[11]', 'route[12]', 'base/bolt-on: setups.top.locates-on'],
+    expected: ['route', 'route.11', 'route.12', 'base/bolt-on: setups.top.locates-on'],
   },
   {
     name: 'carr: no sizing on the route',
     floor: 'Nobody makes the cap what the spec says it is sized to.',
     model: 'carr',
     file: 'plant/plant',
-    find: '- sizing\n',
+    find: '  - sizing\n',
     replace: '',
-    expected: ['route', 'carr: stages.cap.sized', 'carr: stages.back.sized', 'stations.sizing'],
+    expected: ['route', 'carr: stages.cap.sized', 'carr: stages.back.sized'],
   },
   {
     name: 'brae: planed twice',
@@ -54,7 +54,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- planing\n',
     replace: '- planing\n  - planing\n',
-    expected: ['route', 'route.3', 'route.4', 'route[3]', 'route[4]'],
+    expected: ['route', 'route.3', 'route.4'],
   },
   {
     name: 'voe: chambered after lamination',
@@ -63,7 +63,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- chambering\n  - lamination',
     replace: '- lamination\n  - chambering',
-    expected: ['route', 'route.7', 'route.8', 'route[7]', 'route[8]', 'voe: setups.glue-face'],
+    expected: ['route', 'route.7', 'route.8', 'voe: setups.glue-face'],
   },
   {
     name: 'fell: no machining of the top on the route',
@@ -108,7 +108,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/stations',
     find: '    changeover: 8 min\n    decides: Shift lead\n',
     replace: '    changeover: 8 min\n',
-    expected: ['stations.sizing', 'stations.sizing.decides'],
+    expected: ['stations.sizing'],
   },
   {
     name: 'tarn: press without a gauge for its pressure',
@@ -117,7 +117,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/stations',
     find: 'gauges: { pressure: press-readout, time: clock,',
     replace: 'gauges: { time: clock,',
-    expected: ['stations.press.gauges', 'stations.press', 'stations.press.gauges.pressure'],
+    expected: ['stations.press.gauges', 'stations.press'],
   },
   {
     name: 'tarn: thin planed parts let go on by 0.3',

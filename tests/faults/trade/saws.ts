@@ -25,6 +25,7 @@ export const saws: readonly ByHand[] = [
       'plant/tacks: tacks.brad-30.edge',
       'plant/lines: lines.arched.tacks',
     ],
+    several: 'the saw runs into the body, and the tacks find no room beside where it strays',
   },
   {
     name: 'tarn: trim line half a millimetre out',

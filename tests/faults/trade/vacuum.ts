@@ -109,6 +109,8 @@ export const vacuum: readonly ByHand[] = [
       'fixtures.carr-top-right.zones.bass',
       'fixtures.carr-top-right.zones.bass.shape',
       'fixtures.carr-top-right.zones',
+      'fixtures.carr-top-right',
+      'fixtures.carr-top-right.title',
       'carr: setups.top',
       'carr: setups.top.cutters.perimeter',
       'base/bolt-on: setups.top.hold',

@@ -176,7 +176,13 @@ export const wiresAndShafts: readonly ByHand[] = [
     file: 'tarn',
     find: 'into: [tail-stud-b, controls]',
     replace: 'into: [controls]',
-    expected: ['channels.ground-wire.into', 'channels.ground-wire', 'holes.tail-stud-b'],
+    expected: [
+      'channels.ground-wire.into',
+      'channels.ground-wire',
+      'holes.tail-stud-b',
+      'channels.ground-wire.start',
+      'holes.tail-stud-b.at',
+    ],
   },
   {
     name: 'brae: ground way starts on the wrong side',
