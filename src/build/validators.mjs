@@ -5,7 +5,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import standalone from 'ajv/dist/standalone/index.js';
 
 /** Words of ours in the schemas, beside the standard's. */
-const OURS = ['quantity', 'positive', 'limits', 'whole', 'refers', 'plausible', 'set'];
+const OURS = ['quantity', 'positive', 'limits', 'whole', 'refers', 'plausible', 'possible', 'set'];
 
 export function validators(dir) {
   const ajv = new Ajv2020({

@@ -20,7 +20,16 @@ export interface Asked {
   /** It names a row of this table. */
   readonly refers?: string;
   /** Outside of this, in base units, it was hardly meant: a slip of a digit or a unit. */
-  readonly plausible?: { readonly low: number; readonly high: number; readonly text: string };
+  readonly plausible?: Range;
+  /** Outside of this there is no such thing. */
+  readonly possible?: Range;
+}
+
+/** In base units, and as the schema writes it. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+  readonly text: string;
 }
 
 export class Leaf<T> {

@@ -60,6 +60,8 @@ export interface Example {
     'models/tarn.yaml' | 'models/plant/plant.yaml' | 'models/base/bolt-on.yaml' | 'models/readings/sizing.csv';
   readonly passes: string;
   readonly fails: string;
+  /** Another text that the sample has to have for it, in both. */
+  readonly beside?: { readonly file: Example['file']; readonly find: string; readonly replace: string };
   /** Ids of errors that come with it and cannot be had apart. */
   readonly also?: readonly string[];
 }

@@ -31,6 +31,8 @@ export interface SchemaNode {
   readonly set?: true;
   /** A range, with its unit, outside of which a number was hardly meant. */
   readonly plausible?: string;
+  /** A range, with its unit, outside of which there is no such thing. */
+  readonly possible?: string;
 }
 
 export interface Schema {

@@ -5,7 +5,7 @@
 import type { Finding, Place } from '../findings/finding.ts';
 import { offer } from '../findings/nearest.ts';
 import { Leaf, hole } from '../facts/leaf.ts';
-import type { Asked } from '../facts/leaf.ts';
+import type { Asked, Range } from '../facts/leaf.ts';
 import { markPlace } from '../facts/placed.ts';
 import { kindName } from '../units/describe.ts';
 import { parseQuantity } from '../units/parse.ts';
@@ -88,7 +88,7 @@ function scalar(node: Scalar, shape: SchemaNode, id: string, building: Building)
   if (node.text === '') return empty(node, shape, id, building);
   if (shape.quantity !== undefined) {
     const quantity = quantityOf(node, shape, id, building);
-    return quantity ? new Leaf(id, node.text, writing, quantity, plausible(shape, quantity.kind)) : hole(id);
+    return quantity ? new Leaf(id, node.text, writing, quantity, ranges(shape, quantity.kind)) : hole(id);
   }
   if (shape.type !== 'string') return hole(id);
   if (shape.enum && !shape.enum.includes(node.text)) return hole(id);
@@ -96,12 +96,16 @@ function scalar(node: Scalar, shape: SchemaNode, id: string, building: Building)
   return new Leaf(id, node.text, writing, node.text, shape.refers === undefined ? {} : { refers: shape.refers });
 }
 
-/** The range of the schema, read once more by the same parser that reads specs. */
-function plausible({ plausible: text }: SchemaNode, kind: Kind): Asked {
-  if (text === undefined) return {};
+/** The ranges of the schema, read once more by the same parser that reads specs. */
+const ranges = ({ plausible, possible }: SchemaNode, kind: Kind): Asked => ({
+  ...(plausible === undefined ? {} : { plausible: rangeOf(plausible, kind) }),
+  ...(possible === undefined ? {} : { possible: rangeOf(possible, kind) }),
+});
+
+function rangeOf(text: string, kind: Kind): Range {
   const range = parseQuantity(text, { kind });
   if (!range.ok || !isToleranced(range.quantity)) throw new Error(`the schema's range cannot be read: ${text}`);
-  return { plausible: { low: range.quantity.low, high: range.quantity.high, text } };
+  return { low: range.quantity.low, high: range.quantity.high, text };
 }
 
 /** What the schema takes for a text: a number or a name with nothing in it. */

@@ -36,10 +36,12 @@ describe('each check says what it is for, and its example proves it', () => {
   test.each(kinds.flatMap((kind) => (kind.example ? [[kind.id, kind, kind.example] as const] : [])))(
     '%s',
     (id, check, example) => {
-      const { file, passes, fails, also = [] } = example;
+      const { file, passes, fails, beside, also = [] } = example;
+      const more = beside ? [beside] : [];
       for (const text of [check.why, check.mend]) expect(text).toMatch(/^[A-Z].*\.$/s);
       // The text that passes stands in the sample, which has no finding (tests/cases).
-      const files = edited([{ file, find: passes, replace: fails }]);
+      const files = edited([...more, { file, find: passes, replace: fails }]);
+      if (beside) expect(findingsOf(edited(more))).toEqual([]);
       const ofRight = findingsOf(rightOnly(files));
       // What is wrong with the left hand alone, or between the two, shows with both.
       const found = ofRight.some((finding) => finding.id === id) ? ofRight : findingsOf(files);

@@ -1,4 +1,5 @@
 /** Cutters and drills reach the floor of what they cut. */
+import { setupOrder } from '../../facts/cutting-order.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Leaf } from '../../facts/leaf.ts';
 import type { Bench, Check, Fault } from '../check.ts';
@@ -22,15 +23,22 @@ const check: Check = {
       ...namesOf(cavities).flatMap((id) => fault(bench, 'cavity', id, cavities![id]!.cutter)),
       ...namesOf(holes).flatMap((id) => fault(bench, 'hole', id, holes![id]!.drill)),
       ...namesOf(channels).flatMap((id) => channelFault(bench, id)),
+      ...setupOrder.flatMap((setup) => {
+        const cutter = bench.subject.spec.setups[setup]?.cutters?.perimeter;
+        return cutter ? fault(bench, 'perimeter', setup, cutter) : [];
+      }),
     ];
   },
 };
 export default check;
 
-function fault({ subject: { plant }, facts }: Bench, kind: 'cavity' | 'hole', id: string, tool: Leaf<string>): Fault[] {
+type Kind = 'cavity' | 'hole' | 'perimeter';
+
+function fault({ subject: { plant }, facts }: Bench, kind: Kind, id: string, tool: Leaf<string>): Fault[] {
+  const fact = `${kind}.${id}.deep` as `hole.${string}.deep`;
   const seen = look(facts, (use) => {
     const { reach } = row(plant.cutters, use(tool), 'plant.cutters');
-    return { name: use(tool), reach: use(reach), row: reach.id, deep: use.fact(`${kind}.${id}.deep`) };
+    return { name: use(tool), reach: use(reach), row: reach.id, deep: use.fact(fact) };
   });
   if (!seen) return [];
   const { name, reach, deep } = seen;
@@ -43,7 +51,7 @@ function fault({ subject: { plant }, facts }: Bench, kind: 'cavity' | 'hole', id
       mend: `Name a tool that reaches at least ${say(deep, most)}.`,
       against: [
         { at: seen.row, text: 'how deep it reaches' },
-        { at: `${kind}.${id}.required`, text: 'the depth asked for' },
+        { at: kind === 'perimeter' ? fact : `${kind}.${id}.required`, text: 'the depth asked for' },
       ],
     },
   ];

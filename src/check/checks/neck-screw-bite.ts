@@ -15,7 +15,7 @@ const check: Check = {
     fails: 'screws: { row: neck-8-short, plate: 2.0 }',
   },
   run: ({ subject: { spec, plant }, facts }) => {
-    const { screws, heel, kind } = spec.neck;
+    const { screws, heel, kind, board } = spec.neck;
     if (!screws) return [];
     const seen = look(facts, (use) => {
       const joint = use(kind);
@@ -25,13 +25,17 @@ const check: Check = {
         least: row?.bite && { id: row.bite.id, ...use(row.bite) },
         under: row?.['under-board'] && { id: row['under-board'].id, ...use(row['under-board']) },
         heel: heel && { id: heel.id, ...use(heel) },
+        board: board && { id: board.id, ...use(board) },
       };
     });
     if (!seen) return [];
     const { bite, least, under } = seen;
     const [low, high] = [bite.low ?? bite.value, bite.high ?? bite.value];
     const stand = { at: screws.row.id, hangsOn: ['neck.bite'] };
-    const over = seen.heel && under ? (seen.heel.low ?? seen.heel.value) - under.value : undefined;
+    // What the plant leaves is counted from the plane of the fingerboard: the fingerboard itself is in it, and no screw.
+    const thick = seen.board && { ...seen.board, value: seen.board.high ?? seen.board.value };
+    const kept = thick && under ? (thick.value > under.value ? thick : under) : (under ?? thick);
+    const over = seen.heel && kept ? (seen.heel.low ?? seen.heel.value) - kept.value : undefined;
     return [
       ...(least && low < least.value
         ? [
@@ -47,11 +51,14 @@ const check: Check = {
         ? [
             {
               ...stand,
-              what: `The points of the neck screws come up to ${say(bite, high)} into the heel. With ${say(under!, under!.value)} left under the fingerboard’s plane it takes ${say(bite, over)}.`,
+              what: `The points of the neck screws come up to ${say(bite, high)} into the heel. ${kept === under ? `With ${say(kept!, kept!.value)} left under the plane of the fingerboard` : `Under a fingerboard of ${say(kept!, kept!.value)}`} it takes ${say(bite, over)}.`,
               mend: `Take a screw ${say(bite, high - over)} shorter.`,
               against: [
                 { at: seen.heel!.id, text: 'how thick the heel is' },
-                { at: under!.id, text: 'what is to be left over the points' },
+                {
+                  at: kept!.id,
+                  text: kept === under ? 'what is to be left over the points' : 'how thick the fingerboard is',
+                },
               ],
             },
           ]

@@ -1,4 +1,4 @@
-/** Screws that hold the neck have holes in the body that they slide through. */
+/** A neck that is bolted on has screws, and they have holes in the body that they slide through. */
 import { row } from '../../facts/row.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
@@ -16,7 +16,16 @@ const check: Check = {
     fails: 'title: Neck screw 8, gauge: 10',
   },
   run: ({ subject: { spec, plant }, facts }) => {
-    const { screws, pocket } = spec.neck;
+    const { screws, pocket, kind } = spec.neck;
+    if (!screws && look(facts, (use) => use(kind)) === 'bolt-on')
+      return [
+        {
+          at: kind.id,
+          what: 'The neck is to be bolted on, and no screws are given for it.',
+          mend: 'Give its screws under `screws`, or say that the neck is set.',
+          against: [],
+        },
+      ];
     if (!screws || !pocket) return [];
     const seen = look(facts, (use) => ({
       holes: use.fact('neck.screw-holes'),

@@ -22,13 +22,27 @@ declare module '../../facts/facts.ts' {
       /** Nothing where neither jig nor machine say how far a hole may lie off. */
       Record<`location.${SetupId}.spacing-error`, Length | undefined>,
       /** Nothing where the fixture does not say what pins it has. */
-      Record<`location.${SetupId}.spacing-taken`, Length | undefined> {}
+      Record<`location.${SetupId}.spacing-taken`, Length | undefined>,
+      /** Nothing of a hole that no bushing guides. */
+      Record<`location.${SetupId}.${'first' | 'second'}-drill-play`, Length | undefined> {}
 }
 
 const rule: Rule = (subject) =>
   setupOrder
     .filter((setup) => subject.spec.setups[setup] !== undefined)
     .flatMap((setup) => [
+      ...(['first', 'second'] as const).map((which, i) =>
+        derivation({
+          id: `location.${setup}.${which}-drill-play`,
+          label: `set-up ${setup}: play of the drill in the bushing of its ${which} hole`,
+          formula: 'bore of the bushing less drill',
+          source: practice('largest less smallest; no source'),
+          value: (use) => {
+            const datum = use.fact(`location.${setup}.datums`)?.[i];
+            return datum && !datum.drilled ? drillPlay(subject, use, setup, datum) : undefined;
+          },
+        }),
+      ),
       derivation({
         id: `location.${setup}.spacing-error`,
         label: `set-up ${setup}: how far its two holes may be too near or too far apart`,
@@ -62,7 +76,12 @@ function errorOf(subject: Subject, use: Use, setup: SetupId): Length | undefined
 }
 
 /** Half of bore less drill, at most. */
-function bushingPlay(subject: Subject, use: Use, setup: SetupId, { id }: Datum): number | undefined {
+function bushingPlay(subject: Subject, use: Use, setup: SetupId, datum: Datum): number | undefined {
+  const play = drillPlay(subject, use, setup, datum);
+  return play && Math.max(0, play.high ?? 0) / 2;
+}
+
+function drillPlay(subject: Subject, use: Use, setup: SetupId, { id }: Datum): Length | undefined {
   const { spec, plant } = subject;
   const jig = use(spec.location.jig);
   const bushings = row(plant.jigs, jig, 'plant.jigs').bushings;
@@ -71,7 +90,7 @@ function bushingPlay(subject: Subject, use: Use, setup: SetupId, { id }: Datum):
   // A bushing is as wide as the hole is to be, within limits of its own.
   const drawn = use(drawnHole(subject, use, setup, id).diameter);
   const bore = within(use, diameter, fit, drawn, `plant.jigs.${jig}.bushings.${id}.fit`);
-  return Math.max(0, subtract(bore, use(drill)).high ?? 0) / 2;
+  return subtract(bore, use(drill));
 }
 
 function takenOf(subject: Subject, use: Use, setup: SetupId): Length | undefined {

@@ -180,7 +180,7 @@ function setupWay(
     return { downs, alongMm: (downs * regionArea([outline])) / overMm(use, cutter), downMm };
   }
   if (part === 'carve') return carveWay(subject, use, setup, cutter);
-  const downMm = part === 'edge' ? edgeMm(subject, use, setup) : perimeterMm(subject, use, setup);
+  const downMm = part === 'edge' ? edgeMm(subject, use, setup) : most(use.fact(`perimeter.${setup}.deep`));
   const downs = downsFor(use, downMm, cutter);
   // Beside the line, at the radius of the cutter.
   const roundMm = perimeter(outline) + Math.PI * toMm(use(cutter.need('diameter')));
@@ -210,13 +210,6 @@ function levels(use: Use, face: Parameters<typeof levelAreas>[0], overHighMm: nu
 function facedMm({ spec }: Subject, use: Use, setup: SetupId): number {
   if (setup === 'top') return most(use.fact('removal.body.machined'));
   return spec.setups[setup]?.faces ? most(use.fact('removal.body.back-faced')) : 0;
-}
-
-/** All of the body, or half of it where both sides cut it; before lamination the back alone. */
-function perimeterMm({ spec }: Subject, use: Use, setup: SetupId): number {
-  if (setup === 'glue-face') return most(use.fact('thickness.part.back.sized'));
-  const sides = (['back', 'top'] as const).filter((side) => spec.setups[side]?.cutters?.perimeter).length;
-  return most(use.fact(`thickness.body.machined.${highestPoint(spec)}`)) / Math.max(1, sides);
 }
 
 function edgeMm({ spec }: Subject, use: Use, setup: SetupId): number {
