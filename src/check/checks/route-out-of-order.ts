@@ -2,7 +2,7 @@
 import type { FlowStation } from '../../facts/flow.ts';
 import type { Leaf } from '../../facts/leaf.ts';
 import { present, readable } from '../../facts/row.ts';
-import type { Bench, Check, Fault } from '../check.ts';
+import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sentence } from '../say.ts';
 

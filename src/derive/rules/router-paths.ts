@@ -11,7 +11,6 @@ import { setupOrder } from '../../facts/cutting-order.ts';
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
-import { highestPoint } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { perimeter, regionArea } from '../../geometry/measure.ts';
