@@ -66,6 +66,8 @@ export interface RunTold {
     readonly changeovers: string;
     readonly changing: string;
     readonly share?: string;
+    /** More than the shift has. */
+    readonly over: boolean;
     readonly most: boolean;
   }[];
   readonly shift?: string;

@@ -75,6 +75,7 @@ export function runTold({ list, run, placeOf, begun, since }: Listed): RunTold {
       changeovers: String(times),
       changing: hours(changing),
       ...(share === undefined ? {} : { share: formatNumber(share, '%', 0) }),
+      over: share !== undefined && share > 1,
       most: station === atStations.bottleneck,
     })),
     ...(floor.shift === undefined ? {} : { shift: hours(floor.shift) }),
