@@ -20,7 +20,7 @@ export function printTravellers(travellers: readonly PostedTraveller[], of: Form
   const forms = travellers.map((one): Form => ({
     name: one.name,
     made: (talk, render) => ({
-      title: [one.traveller.model.text, one.traveller.order].filter((part) => part !== '').join(' · '),
+      title: [one.traveller.model.text, one.traveller.body ?? one.traveller.order].filter((part) => part !== '').join(' · '),
       body: render('traveller', travellerView(one, of, talk)),
     }),
   }));
@@ -31,7 +31,7 @@ function travellerView({ traveller, posting, name }: PostedTraveller, { plantNam
   const { model, hand, order, pair, finish, grade, quantity, body, stations } = traveller;
   const page = identifier('traveller', name);
   const title = talk.phrase('traveller.title');
-  const named = { model: model.text, station: order, code: '', status: title };
+  const named = { model: model.text, station: body ?? order, code: '', status: title };
   return {
     page,
     pageRule: markup(`<style>${pageRule(page, { ...named, ...foot }, talk)}</style>`),
