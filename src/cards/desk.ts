@@ -23,7 +23,9 @@ export function stationsOf(subject: Subject, facts: Facts): Station[] {
 /** Every station there can be on the way of a body, in whatever order the plant has them. */
 export function flowOf({ spec }: Pick<Subject, 'spec'>, facts: Facts): readonly FlowStation[] {
   const route = readRoute(spec, facts);
-  return all.filter(({ aside }) => !aside).map(({ id, on, after }) => ({ id, after, passes: on(route) }));
+  return all
+    .filter(({ aside }) => !aside)
+    .map(({ id, on, after, machines = [] }) => ({ id, after, machines, passes: on(route) }));
 }
 
 const onRoute = ({ plant }: Subject, route: RouteOf, use: Use): Station[] =>

@@ -14,6 +14,8 @@ export interface Station {
   readonly on: (route: RouteOf) => boolean;
   /** Stations whose work it takes up: a body that passes them has passed them before. */
   readonly after: readonly string[];
+  /** Kinds of machine it works with; none given where it works by hand, or with any. */
+  readonly machines?: readonly string[];
   /** Off the route: no body passes it on its way. Its card is made where the plant has a row for it. */
   readonly aside?: true;
   readonly card: (desk: Desk) => CardBody;

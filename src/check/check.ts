@@ -33,6 +33,8 @@ export interface Fault {
   readonly place?: Place;
   /** Ids of parts of the files it hangs on beyond facts: what is wrong with those explains it. */
   readonly hangsOn?: readonly string[];
+  /** Parts of the files that lack something because of it: a row of another kind than the one that was meant. */
+  readonly explains?: readonly string[];
   /** What makes it, where that makes others of this check as well: a floor under three pots, a row that is used twice. */
   readonly cause?: string;
   /** Offsets inside the text of that line, where a part of it is at fault. */

@@ -53,7 +53,7 @@ function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Findin
     why,
     mend: fault.mend,
     notes,
-    about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id))],
+    about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id)), ...(fault.explains ?? [])],
     from: upstream(bench, [...concerned, ...(fault.hangsOn ?? [])]),
     ...(fault.cause === undefined ? {} : { cause: fault.cause }),
   };
@@ -110,7 +110,9 @@ function causeOf(finding: Finding, index: number, findings: readonly Finding[]):
     errors.find((other) => concerns(first(other), finding) && !concerns(first(finding), other)) ??
     errors.find((other) => concerns(other.about, finding) && !concerns(finding.about, other)) ??
     errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding)) ??
-    findings.slice(0, index).find((other) => finding.cause !== undefined && alike(other, finding))
+    findings.slice(0, index).find((other) => finding.cause !== undefined && alike(other, finding)) ??
+    // A number that is asked about, and that an error came from: one mistake, seen twice.
+    errors.find((other) => finding.severity === 'caution' && concerns(first(finding), other))
   );
 }
 

@@ -9,6 +9,7 @@ const station: Station = {
   id: 'chambering',
   on: ({ setups }) => setups.includes('glue-face'),
   after: ['sizing'],
+  machines: ['router'],
   card: (desk) =>
     machiningCard(desk, 'glue-face', {
       steps: [say('chambering.step.glue-soon')],

@@ -12,6 +12,7 @@ const station: Station = {
   id: 'conditioning',
   on: () => true,
   after: [],
+  machines: ['conditioning'],
   card: (desk) => {
     const room = store(desk);
     const moisture = desk.limits(room.moisture, 'moisture');

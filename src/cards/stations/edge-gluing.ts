@@ -10,6 +10,7 @@ const station: Station = {
   id: 'edge-gluing',
   on: ({ parts, pieces }) => parts.some((part) => (pieces[part] ?? 1) > 1),
   after: ['jointing'],
+  machines: ['edge-gluer'],
   card: (desk) => {
     const glue = adhesive(desk);
     const parts = glued(desk);

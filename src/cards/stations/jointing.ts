@@ -10,6 +10,7 @@ const station: Station = {
   id: 'jointing',
   on: ({ parts, pieces }) => parts.some((part) => (pieces[part] ?? 1) > 1),
   after: ['conditioning'],
+  machines: ['jointer'],
   card: (desk) => {
     const { spec } = desk.subject;
     const parts = jointed(desk);

@@ -12,6 +12,7 @@ const station: Station = {
   id: 'lamination',
   on: ({ parts }) => parts.includes('cap'),
   after: ['sizing', 'chambering'],
+  machines: ['glue-spreader'],
   card: (desk) => {
     const glue = laminating(desk);
     const tacked = desk.use.fact('tacks.count').value > 0;

@@ -11,6 +11,7 @@ const station: Station = {
   id: 'machining-back',
   on: () => true,
   after: ['sizing', 'press', 'trim-sawing'],
+  machines: ['router'],
   card: (desk) =>
     machiningCard(desk, 'back', {
       ...(facesBack(desk.subject.spec) ? faced(desk) : {}),

@@ -13,6 +13,7 @@ const station: Station = {
   id: 'machining-top',
   on: () => true,
   after: ['machining-back'],
+  machines: ['router'],
   card: (desk) =>
     machiningCard(desk, 'top', {
       keyNumbers: [key(say('machining.key.machined', { point: topPoint(desk) }), thickest(desk))],

@@ -9,6 +9,7 @@ const station: Station = {
   id: 'planing',
   on: () => true,
   after: ['conditioning', 'edge-gluing'],
+  machines: ['planer'],
   card: (desk) => {
     const { parts } = desk.route;
     return {

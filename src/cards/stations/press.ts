@@ -13,6 +13,7 @@ const station: Station = {
   id: 'press',
   on: ({ parts }) => parts.includes('cap'),
   after: ['lamination'],
+  machines: ['press'],
   card: (desk) => {
     const glue = laminating(desk);
     return {

@@ -11,6 +11,7 @@ const station: Station = {
   id: 'rough-sawing',
   on: () => true,
   after: ['picking'],
+  machines: ['bandsaw'],
   card: (desk) => {
     const { spec, plant } = desk.subject;
     const holes = patternHoles(desk);

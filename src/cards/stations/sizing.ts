@@ -12,6 +12,7 @@ const station: Station = {
   id: 'sizing',
   on: () => true,
   after: ['planing'],
+  machines: ['wide-belt'],
   card: (desk) => {
     const { parts } = desk.route;
     return {

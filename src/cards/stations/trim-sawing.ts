@@ -8,6 +8,7 @@ const station: Station = {
   id: 'trim-sawing',
   on: () => true,
   after: ['sizing', 'press'],
+  machines: ['bandsaw'],
   card: (desk) => {
     const cap = desk.route.parts.includes('cap');
     const drawn = cap && desk.use.fact('tacks.out').value > 0;

@@ -44,6 +44,7 @@ const check: Check = {
             mend: 'Make it larger, or move it over the middle of the cavity.',
             against: [
               { at: cavity.at, text: 'the cavity' },
+              { at: cover.place, text: 'where it lies' },
               { at: lip.at, text: 'what a cover lies on at least' },
             ],
             hangsOn: [cover.fact, cavity.fact],
@@ -58,6 +59,7 @@ export default check;
 interface Cover {
   readonly name: string;
   readonly at: string;
+  readonly place: string;
   readonly fact: string;
   readonly face: string;
   readonly polygon: Polygon;
@@ -75,7 +77,7 @@ function coversOf({ subject: { spec }, facts }: Bench): Cover[] {
     const fact = `cover.${id}.drawn` as const;
     const seen = look(facts, (use) => ({ face: use(face), drawn: use.fact(fact) }));
     return seen?.drawn.ok
-      ? [{ name: id, at: sizeOf(shape, at.x.id), fact, face: seen.face, polygon: seen.drawn.polygon }]
+      ? [{ name: id, at: sizeOf(shape, at.x.id), place: at.x.id, fact, face: seen.face, polygon: seen.drawn.polygon }]
       : [];
   });
   const seats = cutsOf(spec)
@@ -89,6 +91,7 @@ function coversOf({ subject: { spec }, facts }: Bench): Cover[] {
         {
           name: cut.id,
           at: sizeOf(spec.cavities![cut.id]!.shape, cut.place.id),
+          place: cut.place.id,
           fact,
           face: seen.own.opens,
           polygon: polygon!,

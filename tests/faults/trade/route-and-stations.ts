@@ -45,7 +45,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '  - sizing\n',
     replace: '',
-    expected: ['route', 'carr: stages.cap.sized', 'carr: stages.back.sized'],
+    expected: ['route', 'route.6', 'carr: stages.cap.sized', 'carr: stages.back.sized'],
   },
   {
     name: 'brae: planed twice',
@@ -72,7 +72,7 @@ export const routeAndStations: readonly ByHand[] = [
     file: 'plant/plant',
     find: '- machining-back\n  - machining-top\n',
     replace: '- machining-back\n',
-    expected: ['route', 'fell: setups.top', 'base/bolt-on: setups.top'],
+    expected: ['route', 'route.12', 'fell: setups.top', 'base/bolt-on: setups.top'],
   },
   {
     name: 'brae: back machined at the press',
