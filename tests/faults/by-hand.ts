@@ -2074,14 +2074,6 @@ export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at th
       why: 'Two plates lie on each other by 10 mm, and the larger one over the jack. Covers are not held against each other.',
     },
     {
-      name: 'tarn: jig holes too shallow',
-      why: 'The pins of the fixture stand higher than 3 to 5 mm. The plant’s row of a fixture has no length of its pins.',
-    },
-    {
-      name: 'voe: jig holes not through',
-      why: 'The back is pinned from below for its chambers: its blank lies on its back, the holes come from the glue face and stop at 12 of 34 mm. The pins find no holes. The note says so, the checks do not.',
-    },
-    {
       name: 'carr: bevel through the thin cap',
       why: 'The land is cut to 32.60 and the glue line lies at 34.10: basswood shows all round under clear. Where the carve comes through the cap is known and not said.',
     },
