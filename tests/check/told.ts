@@ -2,7 +2,6 @@
 import { compileAll } from '../../src/compile.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { memoryHost } from '../../src/host/memory.ts';
-import { unique } from '../../src/findings/unique.ts';
 import { sample } from '../cases/workspace.ts';
 import { demoFiles } from '../cards/demo.ts';
 
@@ -12,6 +11,9 @@ export type Change = readonly [file: string, find: string, replace: string];
 type Files = Record<string, string | Uint8Array>;
 
 export const inSample = (...changes: readonly Change[]): Finding[] => told({ ...sample() }, changes);
+
+/** Said of the left hand alone. */
+export const ofLeft = (text: string): Change => ['tarn', 'handed:\n  left:\n', `handed:\n  left:\n    ${text}\n`];
 
 export function inDemo(model: string, ...changes: readonly Change[]): Finding[] {
   const all = Object.entries(demoFiles()).filter(
@@ -29,7 +31,7 @@ function told(files: Files, changes: readonly Change[]): Finding[] {
     files[file] = parts.join(replace);
   }
   const { checked } = compileAll(memoryHost(files), '2026-11-25');
-  return unique([...checked.findings, ...checked.models.flatMap(({ findings }) => findings)]);
+  return [...checked.findings, ...checked.models.flatMap(({ findings }) => findings)];
 }
 
 export const idsOf = (findings: readonly Finding[]): string[] => findings.map(({ id }) => id);
