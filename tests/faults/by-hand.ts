@@ -2058,10 +2058,6 @@ export interface Unnoticed {
 export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at the top', readonly Unnoticed[]>> = {
   'not found': [
     {
-      name: 'brae: jack wire drilled in from the tail',
-      why: 'A start outside the edge is taken as meant, but a hole for a wire in the side is open to be seen; only a jack’s bore is plugged by its jack.',
-    },
-    {
       name: 'ness: neck plate over the edge',
       why: 'The plate stands 6 mm out past the end of the body. A cover is held against the cavities under it and not against the outline.',
     },
