@@ -2092,10 +2092,6 @@ export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at th
       why: 'Found because the hole lies under a gasket of the top fixture; not that half of it is drilled in the cheek of the pocket.',
     },
     {
-      name: 'carr: pocket closed at the neck end',
-      why: 'Found because the drill of the pickup wire no longer comes in at the neck end; not that the heel does not go in.',
-    },
-    {
       name: 'carr: wire between the pickups beside them',
       why: 'Its new line runs through the wall of the pocket behind its start: said there, and what it misses hangs below.',
     },

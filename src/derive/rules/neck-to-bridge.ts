@@ -2,15 +2,13 @@
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
-import { namesOf, row, wanted } from '../../facts/row.ts';
+import { namesOf, wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
-import { direction } from '../../geometry/axes.ts';
 import type { Point } from '../../geometry/axes.ts';
-import { bounds } from '../../geometry/measure.ts';
-import { rotate } from '../../geometry/transform.ts';
 import { withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
+import { pocketFrame } from '../pocket-frame.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 
@@ -71,20 +69,11 @@ function middleOf(subject: Subject, use: Use): BridgeMiddle {
 
 /** Where bridge and holes are drawn apart, that is a mistake of its own: the nearer of the two counts here. */
 function besideMm(subject: Subject, use: Use): number {
-  const { spec, hand } = subject;
-  const name = use(wanted(spec.neck.pocket, 'neck.pocket'));
-  const { angle } = row(spec.cavities, name, 'cavities');
-  const drawn = use.fact(`cavity.${name}.drawn`);
-  if (!drawn.ok) return use(hole(`cavities.${name}.shape`));
-  const turned = angle ? use(angle).value * (hand === 'left' ? -1 : 1) : 0;
-  // A pocket drawn across and turned by a right angle lies along the neck as well.
-  const turn = turned - 90 * Math.round(turned / 90);
-  const { minX, maxX } = bounds(rotate(drawn.polygon, -turn))!;
-  const { x: cos, y: sin } = direction(-turn);
+  const { box, point } = pocketFrame(subject, use);
   const { holes, part } = use.fact('bridge.middle');
-  const passes = [holes, ...(part ? [part] : [])].map(({ x, y }) => (minX + maxX) / 2 - (cos * x - sin * y));
+  const passes = [holes, ...(part ? [part] : [])].map((middle) => (box.minX + box.maxX) / 2 - point(middle).x);
   const [nearest] = passes.toSorted((one, other) => Math.abs(one) - Math.abs(other));
-  return nearest! * (hand === 'left' ? -1 : 1);
+  return nearest! * (subject.hand === 'left' ? -1 : 1);
 }
 
 /** The worst of the bridge's own holes, one against the pocket. */
