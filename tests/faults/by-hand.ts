@@ -2088,10 +2088,6 @@ export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at th
   ],
   'wrong line': [
     {
-      name: 'tarn: neck screw in the pocket’s side',
-      why: 'Found because the hole lies under a gasket of the top fixture; not that half of it is drilled in the cheek of the pocket.',
-    },
-    {
       name: 'carr: wire between the pickups beside them',
       why: 'Its new line runs through the wall of the pocket behind its start: said there, and what it misses hangs below.',
     },
