@@ -30,8 +30,8 @@ function told(files: Files, changes: readonly Change[]): Finding[] {
     if (parts.length !== 2) throw new Error(`${file}: found ${parts.length - 1} times: ${find}`);
     files[file] = parts.join(replace);
   }
-  const { checked } = compileAll(memoryHost(files), '2026-11-25');
-  return [...checked.findings, ...checked.models.flatMap(({ findings }) => findings)];
+  const { checked, models } = compileAll(memoryHost(files), '2026-11-25');
+  return [...checked.findings, ...models.flatMap(({ findings }) => findings)];
 }
 
 export const idsOf = (findings: readonly Finding[]): string[] => findings.map(({ id }) => id);
