@@ -123,7 +123,22 @@ export function contourTitle(desk: Desk, id: string): Arg {
 function drillingSteps(desk: Desk, id: SetupId, holes: boolean): readonly Line[] {
   const channels = channelsOf(desk, id).length > 0;
   if (!holes && !channels) return [];
-  return [say(holes && channels ? 'machining.step.holes-channels' : `machining.step.${holes ? 'holes' : 'channels'}`)];
+  return [
+    say(holes && channels ? 'machining.step.holes-channels' : `machining.step.${holes ? 'holes' : 'channels'}`),
+    ...plugSteps(desk, id),
+  ];
+}
+
+/** Holes of channels in the side that no part closes. */
+function plugSteps(desk: Desk, id: SetupId): readonly Line[] {
+  const { channels } = desk.subject.spec;
+  const plugged = channelsOf(desk, id).filter((name) => {
+    const { mouth } = channels![name]!;
+    return mouth && desk.use(mouth) === 'plugged' && desk.use.fact(`channel.${name}.mouth`);
+  });
+  if (plugged.length === 0) return [];
+  const items = plugged.map((name) => cutTitle(desk, 'channels', name));
+  return [say('machining.step.plug', { channels: { kind: 'series', items } })];
 }
 
 export const channelsOf = (desk: Desk, id: SetupId): readonly string[] => {

@@ -1,5 +1,6 @@
 /**
- * Faults planted by hand: each is an error, at a line that is at fault, with one finding at the top.
+ * Faults planted by hand: each is an error (or a caution, where that is right), at a line that is at fault, with one finding at
+ * the top.
  *
  *   FAULTS_ALL=1        all of them, of both lists; without it a ninth
  *   BY_HAND=text        only faults whose name has this in it
@@ -94,11 +95,12 @@ function judged(fault: ByHand): Result {
   try {
     const { errors, cautions } = outcomeOf(after);
     const tops = [...errors, ...cautions];
-    const places = errors.flatMap(({ where, notes }) => [where, ...notes.map((note) => note.where)]);
+    const told = fault.caution === undefined ? errors : cautions;
+    const places = told.flatMap(({ where, notes }) => [where, ...notes.map((note) => note.where)]);
     return {
       fault,
       tops,
-      found: errors.length > 0,
+      found: told.length > 0,
       atLine: places.some((place) => right.has(place.replace(/:\d+$/, ''))),
       oneTop: tops.length === 1 || (fault.several !== undefined && tops.length > 1),
     };

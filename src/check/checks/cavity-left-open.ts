@@ -6,7 +6,7 @@ import { intersection } from '../../geometry/offset.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
-import { liesInside } from '../inside.ts';
+import { liesInside } from '../../geometry/lies-inside.ts';
 
 const check: Check = {
   id: 'cavity-left-open',

@@ -10,7 +10,7 @@ import type { Polygon } from '../../geometry/polygon.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { liesInside } from '../inside.ts';
+import { liesInside } from '../../geometry/lies-inside.ts';
 import { say, sayPoint } from '../say.ts';
 
 const check: Check = {

@@ -57,24 +57,33 @@ function fault({ subject: { plant }, facts }: Bench, kind: Kind, id: string, too
   ];
 }
 
-/** A drill goes the length of its channel, and what lies before it. */
+/** A drill goes the length of its channel and of the way before it: its chuck cannot follow into the body. */
 function channelFault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] {
-  const { drill, end } = spec.channels![id]!;
+  const { drill, start, end } = spec.channels![id]!;
   const seen = look(facts, (use) => {
     const { reach } = row(plant.cutters, use(drill), 'plant.cutters');
-    return { name: use(drill), reach: use(reach), row: reach.id, long: use.fact(`channel.${id}.length`) };
+    return {
+      name: use(drill),
+      reach: use(reach),
+      row: reach.id,
+      long: use.fact(`channel.${id}.length`),
+      whole: use.fact(`channel.${id}.drill-length`),
+    };
   });
-  if (!seen || seen.reach.value >= seen.long.value) return [];
-  const { name, reach, long } = seen;
+  if (!seen || seen.reach.value >= seen.whole.value) return [];
+  const { name, reach, long, whole } = seen;
+  const before = whole.value - long.value;
   return [
     {
       at: drill.id,
-      what: `${name} reaches ${say(long, reach.value)}, and ${id} is ${say(long, long.value)} long.`,
-      mend: `Name a drill that reaches at least ${say(long, long.value)}.`,
+      what: `${name} reaches ${say(long, reach.value)}, and ${id} takes ${say(long, whole.value)} of it: ${say(long, long.value)} for itself${before > 0 ? ` and ${say(long, before)} before it, from where the drill comes into the body; the chuck stays outside` : ''}.`,
+      mend: `Name a drill that reaches at least ${say(long, whole.value)}${before > 0 ? ', or start it nearer to the open' : ''}.`,
       against: [
         { at: seen.row, text: 'how deep it reaches' },
+        { at: start.x.id, text: 'where it starts' },
         { at: end.y.id, text: 'where it ends' },
       ],
+      hangsOn: [`channel.${id}.void`],
     },
   ];
 }

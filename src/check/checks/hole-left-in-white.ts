@@ -5,7 +5,7 @@ import type { Region } from '../../geometry/polygon.ts';
 import type { Pocket } from '../../geometry/solid/solid.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { liesInside } from '../inside.ts';
+import { liesInside } from '../../geometry/lies-inside.ts';
 
 const check: Check = {
   id: 'hole-left-in-white',

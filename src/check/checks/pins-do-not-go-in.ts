@@ -14,8 +14,8 @@ const check: Check = {
   mend: 'Make the second pin a diamond, thinner, or with a narrower land; or drill the holes closer.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n  tarn-back-left',
-    fails: 'bridge: { fit: g6 } }\n  tarn-back-left',
+    passes: 'bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
+    fails: 'bridge: { fit: g6 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
   },
   run: (bench) =>
     setupOrder

@@ -14,8 +14,9 @@ const check: Check = {
   mend: 'Give the fixture one pin for each hole the set-up locates on, by the name of the hole.',
   example: {
     file: 'models/plant/plant.yaml',
-    passes: 'pins: { neck: { fit: g6 }, bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n  tarn-back-left',
-    fails: 'pins: { neck: { fit: g6 } }\n  tarn-back-left',
+    passes:
+      'pins: { neck: { fit: g6 }, bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
+    fails: 'pins: { neck: { fit: g6 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
   },
   run: (bench) =>
     setupOrder

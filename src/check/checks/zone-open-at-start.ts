@@ -15,7 +15,7 @@ const check: Check = {
     file: 'models/tarn.yaml',
     passes: 'channels:\n',
     fails:
-      'channels:\n  bore:\n    setup: back\n    start: { x: 0, y: 226 }\n    end: { x: 0, y: 183 }\n    diameter: 6\n    from: back-face\n    depth: 8 ±0.5\n    drill: d-6-long\n    use: wire\n    into: [tooling-hole-a]\n',
+      'channels:\n  bore:\n    setup: back\n    start: { x: 0, y: 226 }\n    end: { x: 0, y: 183 }\n    diameter: 6\n    from: back-face\n    depth: 8 ±0.5\n    drill: d-6-long\n    use: other\n    into: [tooling-hole-a]\n',
     also: ['hold-down-poor'],
   },
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),

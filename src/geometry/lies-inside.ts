@@ -1,7 +1,7 @@
 /** Regions inside regions. */
-import { regionArea } from '../geometry/measure.ts';
-import { difference } from '../geometry/offset.ts';
-import type { Region } from '../geometry/polygon.ts';
+import { regionArea } from './measure.ts';
+import { difference } from './offset.ts';
+import type { Region } from './polygon.ts';
 
 /** What sticks out is less than the rounding of a drawing, mm². */
 const ROUNDING_MM2 = 0.05;

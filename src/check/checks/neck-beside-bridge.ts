@@ -1,0 +1,63 @@
+/** The neck points at the bridge: the middle line of its pocket, drawn on, meets the bridge's middle. */
+import { row } from '../../facts/row.ts';
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'neck-beside-bridge',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The strings lie askew over the fingerboard: the outer one runs off its edge, and no saddle can mend it.',
+  mend: 'Place pocket and bridge on one line, and turn the pocket so that it points at the bridge.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'neck-pocket: { at: { x: 0, y: 190 }',
+    fails: 'neck-pocket: { at: { x: 1.5, y: 190 }',
+  },
+  run: ({ subject: { spec, plant, hand }, facts }) => {
+    const seen = look(facts, (use) => {
+      const within = row(plant.lines, use(spec.line), 'plant.lines')['place-within']?.['neck-to-bridge'];
+      const pocket = spec.neck.pocket && use(spec.neck.pocket);
+      if (!within || pocket === undefined || !spec.bridge.mounts) return undefined;
+      const { angle, at } = row(spec.cavities, pocket, 'cavities');
+      return {
+        pocket,
+        at: use(at.x) && use(at.y) && at.x.id,
+        x: use(at.x),
+        y: use(at.y),
+        turned: angle && { at: angle.id, degrees: use(angle).value },
+        limit: { id: within.id, ...use(within) },
+        off: use.fact('neck.beside-bridge'),
+        middle: use.fact('bridge.middle'),
+        hole: spec.bridge.mounts.holes[0]!.id,
+      };
+    });
+    if (!seen) return [];
+    const { pocket, off, limit, middle, turned } = seen;
+    const drawn = Math.abs(off.value);
+    const apart = ((off.high ?? off.value) - (off.low ?? off.value)) / 2;
+    // What machine and pins leave open by themselves is another check's.
+    if (drawn === 0 || drawn + apart <= limit.value || apart > limit.value) return [];
+    const side = off.value > 0 ? 'treble' : 'bass';
+    const other = off.value > 0 ? 'bass' : 'treble';
+    const at = { x: (seen.x.value / 1e6) * (hand === 'left' ? -1 : 1), y: seen.y.value / 1e6 };
+    const isTurned = turned && turned.degrees % 90 !== 0;
+    return [
+      {
+        at: isTurned ? turned.at : seen.at,
+        what: `The middle line of ${pocket}, from ${sayPoint(at, hand)}${isTurned ? `, turned ${turned.degrees} deg,` : ''} drawn on to the bridge, passes ${say(off, drawn)} to the ${side} side of its middle at ${sayPoint(middle.part ?? middle.holes, hand)}. The machine may put the two ${say(off, apart)} apart besides: ${say(off, drawn + apart)}, and the line wants ${say(limit, limit.value)} at most.`,
+        mend: isTurned
+          ? `Take out its \`angle\`, or place it so that the line comes ${say(off, drawn)} nearer to the ${other} side at the bridge; ${say(off, limit.value - apart)} beside it would pass.`
+          : `Move the pocket ${say(off, drawn)} to the ${other} side, or the bridge to it; ${say(off, limit.value - apart)} beside it would pass.`,
+        against: [
+          { at: seen.hole, text: 'a hole of the bridge' },
+          { at: limit.id, text: 'how near the line wants them' },
+          ...(isTurned ? [{ at: seen.at, text: 'where the pocket lies' }] : []),
+        ],
+        hangsOn: ['neck.beside-bridge', `cavity.${pocket}.drawn`],
+      },
+    ];
+  },
+};
+export default check;
