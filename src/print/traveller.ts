@@ -20,7 +20,9 @@ export function printTravellers(travellers: readonly PostedTraveller[], of: Form
   const forms = travellers.map((one): Form => ({
     name: one.name,
     made: (talk, render) => ({
-      title: [one.traveller.model.text, one.traveller.body ?? one.traveller.order].filter((part) => part !== '').join(' · '),
+      title: [one.traveller.model.text, one.traveller.body ?? one.traveller.order]
+        .filter((part) => part !== '')
+        .join(' · '),
       body: render('traveller', travellerView(one, of, talk)),
     }),
   }));
