@@ -112,7 +112,10 @@ function causeOf(finding: Finding, index: number, findings: readonly Finding[]):
     errors.find((other) => findings.indexOf(other) < index && concerns(other.about, finding)) ??
     findings.slice(0, index).find((other) => finding.cause !== undefined && alike(other, finding)) ??
     // A number that is asked about, and that an error came from: one mistake, seen twice.
-    errors.find((other) => finding.severity === 'caution' && concerns(first(finding), other))
+    (finding.severity === 'caution'
+      ? (errors.find((other) => concerns(first(finding), other)) ??
+        findings.find((other) => concerns(first(other), finding) && !concerns(first(finding), other)))
+      : undefined)
   );
 }
 

@@ -61,8 +61,15 @@ function woodAt(subject: Subject, use: Use): MouthWood | undefined {
   const middle = (frame.box.minX + frame.box.maxX) / 2;
   const low = (frame.box.minY + frame.box.maxY) / 2;
   const strip = Float64Array.of(
-    ...[middle - across, low, middle + across, low],
-    ...[middle + across, low + FAR_MM, middle - across, low + FAR_MM],
+    // Counter-clockwise, from the lower left.
+    middle - across,
+    low,
+    middle + across,
+    low,
+    middle + across,
+    low + FAR_MM,
+    middle - across,
+    low + FAR_MM,
   );
   const wood = difference(intersection([strip], outline), openBeside(subject, use, frame));
   const left = (up: number): Region => difference(wood, [frame.drawn, translate(frame.drawn, 0, up)]);

@@ -64,6 +64,7 @@ export const bridge: readonly ByHand[] = [
     find: 'spread: 57 }',
     replace: 'spread: 570 }',
     expected: ['bridge.mounts.spread', 'bridge.mounts'],
+    caution: 'Far from anything made here, and not impossible.',
   },
   {
     name: 'skerry: fingerboard 60 thick',

@@ -57,6 +57,7 @@ export const gauges: readonly ByHand[] = [
     find: 'uncertainty: 0.012 mm, reach: 30',
     replace: 'uncertainty: 0.06 mm, reach: 30',
     expected: ['gauges.lean-gauge.uncertainty', 'base/bolt-on: cavities.neck-pocket.falls'],
+    caution: 'The share of the limits that a gauge may be off by is a rule of thumb.',
   },
   {
     name: 'brae: inch gauge reads five thou',

@@ -86,6 +86,7 @@ export const limits: readonly ByHand[] = [
       'plant/stations: stations.sign-off.gauges.thickness',
       'plant/gauges: gauges.caliper.resolution',
     ],
+    caution: 'The share of the limits that a gauge may read by is a rule of thumb.',
     several: 'too coarse, and too unsure',
   },
   {

@@ -10,6 +10,7 @@ export const notesAndDates: readonly ByHand[] = [
     find: 'Sand the glue faces last',
     replace: 'Sand the glue faces to 16.2 last',
     expected: ['notes.sizing'],
+    caution: 'The number may be one of a batch.',
   },
   {
     name: 'tarn: note for a station there is not',

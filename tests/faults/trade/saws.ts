@@ -10,6 +10,7 @@ export const saws: readonly ByHand[] = [
     find: 'blade-width: 3/16 in',
     replace: 'blade-width: 1/2 in',
     expected: ['machines.rough-saw.blade-width', 'base/bight: outline.path', 'plant/lines: lines.bevelled.rough-line'],
+    caution: 'With relief cuts it can be sawn; it takes longer.',
   },
   {
     name: 'holm: trim saw strays 2.8',

@@ -24,6 +24,7 @@ export const screws: readonly ByHand[] = [
       'tarn: holes.cover-pilot-c.screw',
       'tarn: holes.cover-pilot-d.screw',
     ],
+    caution: 'A screw can be driven past its pilot in soft wood.',
     several: 'at each pilot',
   },
   {
@@ -34,6 +35,7 @@ export const screws: readonly ByHand[] = [
     find: 'at: { x: -33, y: -14 },\n      diameter: 2.5,\n      from: machined-top,\n      depth: 20 ±0.5',
     replace: 'at: { x: -33, y: -14 },\n      diameter: 2.5,\n      from: machined-top,\n      depth: 19 ±0.5',
     expected: ['holes.bridge-pilot-a.depth', 'holes.bridge-pilot-a', 'holes.bridge-pilot-a.screw'],
+    caution: 'A screw can be driven past its pilot in soft wood.',
   },
   {
     name: 'ness: bass pilot of 4.5',
@@ -171,6 +173,7 @@ export const screws: readonly ByHand[] = [
     find: 'at: { x: 5.35, y: -4 },\n      diameter: 3/32,\n      from: back-face,\n      depth: .55 ±.02',
     replace: 'at: { x: 5.35, y: -4 },\n      diameter: 3/32,\n      from: back-face,\n      depth: .25 ±.02',
     expected: ['holes.cover-pilot-d.depth', 'holes.cover-pilot-d', 'holes.cover-pilot-d.screw'],
+    caution: 'A screw can be driven past its pilot in soft wood.',
   },
   {
     name: 'voe: battery pilot inside the battery',

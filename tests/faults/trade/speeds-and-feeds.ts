@@ -114,6 +114,7 @@ export const speedsAndFeeds: readonly ByHand[] = [
     find: 'feed: 140 in/min',
     replace: 'feed: 140 m/min',
     expected: ['cutters.mill-5-16.feed', 'cutters.mill-5-16.speed'],
+    caution: 'The band of chips is a generic one: the maker of the cutter may say otherwise.',
   },
   {
     name: 'carr: mill 12 fed 40 metres a minute',
@@ -123,6 +124,7 @@ export const speedsAndFeeds: readonly ByHand[] = [
     find: 'feed: 4 m/min',
     replace: 'feed: 40 m/min',
     expected: ['cutters.mill-12-long.feed', 'cutters.mill-12-long.speed'],
+    caution: 'The band of chips is a generic one: the maker of the cutter may say otherwise.',
   },
   {
     name: 'skerry: perimeter mill fed 0.6 metres a minute',
@@ -142,6 +144,7 @@ export const speedsAndFeeds: readonly ByHand[] = [
     find: 'flutes: 3',
     replace: 'flutes: 30',
     expected: ['cutters.facing-60.flutes', 'cutters.facing-60.feed', 'cutters.facing-60.speed'],
+    caution: 'The band of chips is a generic one: the maker of the cutter may say otherwise.',
   },
   {
     name: 'voe: mill 12 plunges at 15 metres a minute',
@@ -170,6 +173,7 @@ export const speedsAndFeeds: readonly ByHand[] = [
     find: 'cycle: 32 min',
     replace: 'cycle: 32 s',
     expected: ['setups.top.cycle'],
+    caution: 'What it is held against is an estimate.',
   },
   {
     name: 'holm: back timed at 70 minutes',
@@ -179,6 +183,7 @@ export const speedsAndFeeds: readonly ByHand[] = [
     find: 'cycle: 7 min',
     replace: 'cycle: 70 min',
     expected: ['setups.back.cycle'],
+    caution: 'What it is held against is an estimate.',
   },
   {
     name: 'fell: facing cutter steps down 14',

@@ -88,6 +88,7 @@ export const tacks: readonly ByHand[] = [
     find: 'kind: brad-30, count: 6',
     replace: 'kind: brad-30, count: 1',
     expected: ['lines.arched.tacks.count', 'lines.arched.tacks'],
+    caution: 'Far from anything done here, and not impossible.',
   },
   {
     name: 'tarn: arched rough line at 13',

@@ -161,5 +161,6 @@ export const timber: readonly ByHand[] = [
     find: 'stock: ash-leaves',
     replace: 'stock: ash-8-4',
     expected: ['timber.cap.stock', 'stages.cap.sized', 'plant/timber: stock.ash-8-4.rough'],
+    caution: 'It wastes wood, and spoils no body.',
   },
 ];

@@ -82,9 +82,9 @@ export const vacuum: readonly ByHand[] = [
     floor: 'x −132: its gasket hangs in the air.',
     model: 'tarn',
     file: 'plant/location',
-    find: 'title: Tarn top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88 }, at: { x: -102, y: -70 }',
+    find: 'title: Tarn top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88 }, at: { x: -102, y: -70 }',
     replace:
-      'title: Tarn top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88 }, at: { x: -132, y: -70 }',
+      'title: Tarn top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88 }, at: { x: -132, y: -70 }',
     expected: ['fixtures.tarn-top-right.zones.bass', 'fixtures.tarn-top-right.zones.bass.at'],
     several: 'it leaks, and what is left does not hold',
   },
@@ -102,9 +102,9 @@ export const vacuum: readonly ByHand[] = [
     floor: 'All zones hold 450 N of the 540 that three times the perimeter cutter asks.',
     model: 'carr',
     file: 'plant/location',
-    find: 'title: Carr top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88',
+    find: 'title: Carr top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 156, width: 88',
     replace:
-      'title: Carr top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 60, width: 61',
+      'title: Carr top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 60, width: 61',
     expected: [
       'fixtures.carr-top-right.zones.bass',
       'fixtures.carr-top-right.zones.bass.shape',
@@ -134,9 +134,9 @@ export const vacuum: readonly ByHand[] = [
     floor: 'A nought too many: it lies over the edge and in the controls.',
     model: 'holm',
     file: 'plant/location',
-    find: 'title: Holm top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 6',
+    find: 'title: Holm top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6',
     replace:
-      'title: Holm top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    gasket: 60',
+      'title: Holm top R\n    hand: right\n    pins: { tooling-hole-a: { fit: g6 }, tooling-hole-b: { kind: diamond, diameter: 7.84..7.86, land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 60',
     expected: [
       'fixtures.holm-top-right.gasket',
       'fixtures.holm-top-right.zones.bass',
