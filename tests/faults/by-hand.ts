@@ -2091,10 +2091,6 @@ export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at th
       why: 'Its new line runs through the wall of the pocket behind its start: said there, and what it misses hangs below.',
     },
     {
-      name: 'skerry: a string on the wrong side',
-      why: 'It points to depths of a ferrule that is right; two string holes in one place hang below it.',
-    },
-    {
       name: 'voe: upper chamber under the pickup',
       why: 'It points to both depths and asks for a shallower pickup; one lies over the other in plan, and its place is wrong.',
     },
