@@ -292,4 +292,18 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'likely.hole.* ← plant.plant.*.readings',
     ],
   },
+  {
+    reason: 'Looked at for which part lies on the bridge’s own holes: there is one, wherever its other holes are.',
+    edges: ['bridge.* ← fitted.fitting.*.mounts'],
+  },
+  {
+    reason:
+      'No channel of ours comes in from the edge or goes on past a hole: what lies open at the edge, and what a hole takes, matter to one that does (tests/check/side-hole and channels).',
+    edges: [
+      'channel.*.mouth ← cavity.*.void',
+      'channel.*.mouth ← outline.polygon',
+      'channel.*.runs-on ← hole.*.void',
+      'channel.*.runs-on ← holes.*.into[*]',
+    ],
+  },
 ];

@@ -2,7 +2,7 @@
 import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayPoint } from '../say.ts';
+import { say, sayAs, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'neck-beside-bridge',
@@ -26,7 +26,7 @@ const check: Check = {
         at: use(at.x) && use(at.y) && at.x.id,
         x: use(at.x),
         y: use(at.y),
-        turned: angle && { at: angle.id, degrees: use(angle).value },
+        turned: angle && { at: angle.id, q: use(angle) },
         limit: { id: within.id, ...use(within) },
         off: use.fact('neck.beside-bridge'),
         middle: use.fact('bridge.middle'),
@@ -42,11 +42,11 @@ const check: Check = {
     const side = off.value > 0 ? 'treble' : 'bass';
     const other = off.value > 0 ? 'bass' : 'treble';
     const at = { x: (seen.x.value / 1e6) * (hand === 'left' ? -1 : 1), y: seen.y.value / 1e6 };
-    const isTurned = turned && turned.degrees % 90 !== 0;
+    const isTurned = turned && turned.q.value % 90 !== 0;
     return [
       {
         at: isTurned ? turned.at : seen.at,
-        what: `The middle line of ${pocket}, from ${sayPoint(at, hand)}${isTurned ? `, turned ${turned.degrees} deg,` : ''} drawn on to the bridge, passes ${say(off, drawn)} to the ${side} side of its middle at ${sayPoint(middle.part ?? middle.holes, hand)}. The machine may put the two ${say(off, apart)} apart besides: ${say(off, drawn + apart)}, and the line wants ${say(limit, limit.value)} at most.`,
+        what: `The middle line of ${pocket}, from ${sayPoint(at, hand)}${isTurned ? `, turned ${sayAs(turned.q, turned.q.value)},` : ''} drawn on to the bridge, passes ${say(off, drawn)} to the ${side} side of its middle at ${sayPoint(middle.part ?? middle.holes, hand)}. The machine may put the two ${say(off, apart)} apart besides: ${say(off, drawn + apart)}, and the line wants ${say(limit, limit.value)} at most.`,
         mend: isTurned
           ? `Take out its \`angle\`, or place it so that the line comes ${say(off, drawn)} nearer to the ${other} side at the bridge; ${say(off, limit.value - apart)} beside it would pass.`
           : `Move the pocket ${say(off, drawn)} to the ${other} side, or the bridge to it; ${say(off, limit.value - apart)} beside it would pass.`,

@@ -1,5 +1,6 @@
 /** A screw that runs into a cavity from the other face comes out in its floor: clear of its walls, wherever machine and pins put it. */
 import { cutsOf, isNamed } from '../../facts/cuts.ts';
+import { setupOrder } from '../../facts/cutting-order.ts';
 import { namesOf } from '../../facts/row.ts';
 import { nearestOnEdge, regionContains } from '../../geometry/nearness.ts';
 import type { Bench, Check, Fault } from '../check.ts';
@@ -69,7 +70,11 @@ function faults({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] 
           { at: cavity.place.id, text: `where ${cavity.id} lies` },
           { at: diameter.id, text: 'how wide the hole is' },
         ],
-        hangsOn: [`cavity.${cavity.id}.void`],
+        hangsOn: [
+          `cavity.${cavity.id}.void`,
+          // Where it is right as drawn, what puts the two apart is the mistake.
+          ...(room >= 0 ? setupOrder.map((setup) => `location.${setup}.datums`) : []),
+        ],
       },
     ];
   });

@@ -5,6 +5,7 @@ import { bounds } from '../../geometry/measure.ts';
 import { rotate } from '../../geometry/transform.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { sayAs } from '../say.ts';
 
 /** Askew more than this, one that is to lie across lies along; degrees. */
 const ALONG_DEG = 45;
@@ -35,7 +36,7 @@ function fault(bench: Bench, id: string): Fault[] {
   if (!seen || slant === undefined || slant <= STRAIGHT_DEG || slant >= ALONG_DEG) return [];
   const { value } = seen.given;
   const other = value - 2 * slant;
-  const degrees = (deg: number) => `${Number(deg.toFixed(2))} deg`;
+  const degrees = (deg: number) => sayAs(seen.given, deg);
   return [
     {
       at: angle.id,

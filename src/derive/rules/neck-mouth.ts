@@ -60,17 +60,8 @@ function woodAt(subject: Subject, use: Use): MouthWood | undefined {
   const across = Math.min(wide, frame.box.maxX - frame.box.minX) / 2 - FILE_MM;
   const middle = (frame.box.minX + frame.box.maxX) / 2;
   const low = (frame.box.minY + frame.box.maxY) / 2;
-  const strip = Float64Array.of(
-    // Counter-clockwise, from the lower left.
-    middle - across,
-    low,
-    middle + across,
-    low,
-    middle + across,
-    low + FAR_MM,
-    middle - across,
-    low + FAR_MM,
-  );
+  const [west, east, high] = [middle - across, middle + across, low + FAR_MM];
+  const strip = Float64Array.of(west, low, east, low, east, high, west, high);
   const wood = difference(intersection([strip], outline), openBeside(subject, use, frame));
   const left = (up: number): Region => difference(wood, [frame.drawn, translate(frame.drawn, 0, up)]);
   const stands = (up: number): boolean => Math.abs(regionArea(left(up))) > ROUNDING_MM2;
