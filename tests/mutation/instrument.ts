@@ -61,7 +61,7 @@ function instrumented(code: string, path: string): string {
       for (const part of Array.isArray(value) ? (value as unknown[]) : [value]) if (isNode(part)) visit(part);
     if (mine) changes.push({ at: mine.end, removed: 0, text: ')' });
   };
-  visit(parseAst(code, { lang: 'ts' }) as Node);
+  visit(parseAst(code, { lang: 'ts' }));
   // Of two at one place the outer was met first, or closes last: the order they were put down in is the right one.
   let [done, from] = ['', 0];
   for (const { at, removed, text } of changes.toSorted((a, b) => a.at - b.at)) {
