@@ -7,52 +7,16 @@
  *   CASES_SHOW=1        prints every finding in full, as people read it
  *   CASES_UPDATE=1      writes expected.txt anew: look at the difference before you keep it
  */
-import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import type { Compiled } from '../src/compile.ts';
 import { compileAll } from '../src/compile.ts';
-import type { Finding } from '../src/findings/finding.ts';
-import { findingText, inOrder, renderFinding } from '../src/findings/render.ts';
+import { findingText, renderFinding } from '../src/findings/render.ts';
 import { memoryHost } from '../src/host/memory.ts';
-import { unique } from '../src/findings/unique.ts';
-import { morePictures } from './cases/pictures.ts';
-import type { Edit } from './cases/workspace.ts';
-import { edited, sample } from './cases/workspace.ts';
-
-const folder = join(import.meta.dirname, 'cases');
-const { CASES: only = '', CASES_SHOW: show, CASES_UPDATE: update } = process.env;
-
-const names = readdirSync(folder, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && entry.name !== 'sample' && entry.name.includes(only))
-  .map((entry) => entry.name);
-
-const everyFinding = ({ checked, models }: Compiled): Finding[] =>
-  inOrder(unique([...checked.findings, ...models.flatMap((model) => model.findings)]));
-
-function filesOf(name: string): Record<string, string> {
-  const list = parse(readFileSync(join(folder, name, 'edits.yaml'), 'utf8')) as (Edit | { remove: string })[];
-  const files = edited(list.filter((edit): edit is Edit => !('remove' in edit)));
-  for (const edit of list) if ('remove' in edit) delete files[edit.remove];
-  return files;
-}
+import { caseNames, everyFinding, filesOf, holdCase } from './cases/case.ts';
+import { sample } from './cases/workspace.ts';
 
 describe('cases', () => {
-  test.each(names)('%s', (name) => {
-    const compiled = compileAll(memoryHost({ ...morePictures(), ...filesOf(name) }));
-    const findings = everyFinding(compiled).map((one) => renderFinding(one, compiled.checked.workspace.texts));
-    if (show) console.log(findings.map(findingText).join('\n\n'));
-    // What follows from a finding stands under it, two blanks in.
-    const found = findings
-      .flatMap((one) => [one, ...one.follows].map((each) => `${each === one ? '' : '  '}${each.where} ${each.id}\n`))
-      .join('');
-    const expected = join(folder, name, 'expected.txt');
-    if (update) writeFileSync(expected, found);
-    expect(found).toBe(existsSync(expected) ? readFileSync(expected, 'utf8') : undefined);
-    expect(found).not.toBe('');
-    for (const one of findings) for (const text of [one.what, one.why, one.mend]) expect(text).toMatch(/^\S.*[.?]$/s);
-  });
+  test.each(caseNames)('%s', holdCase);
 });
 
 test('the sample is sound, and has a card for every station and hand', () => {

@@ -9,7 +9,6 @@ import { placeOf } from './place.ts';
 
 /** In the order of their stages; chains before what hangs on them. */
 const checks: readonly Check[] = all;
-const cautions = checks.filter(({ severity }) => severity === 'caution').map(({ id }) => id);
 const ORDER: readonly Stage[] = ['spec', 'derived', 'card'];
 
 /**
@@ -21,6 +20,7 @@ export function runChecks(
   stages: readonly Stage[],
   known: readonly Finding[],
 ): Finding[] {
+  const cautions = checks.filter(({ severity }) => severity === 'caution').map(({ id }) => id);
   const bench: Bench = { ...given, cautions };
   const whole = placeOfMap(bench.subject.spec) ?? { file: '', start: 0, end: 0 };
   const found = ORDER.filter((stage) => stages.includes(stage)).flatMap((stage) =>

@@ -22,8 +22,11 @@ export function sample(): Record<string, string> {
 }
 
 /** The sample with edits made; throws where a text to be found is not there exactly once, or a new file is there already. */
-export function edited(edits: readonly Edit[]): Record<string, string> {
-  const files = sample();
+export const edited = (edits: readonly Edit[]): Record<string, string> => editedFrom(sample(), edits);
+
+/** The same of any other workspace. */
+export function editedFrom(whole: Readonly<Record<string, string>>, edits: readonly Edit[]): Record<string, string> {
+  const files = { ...whole };
   for (const edit of edits) {
     const before = files[edit.file];
     if ('text' in edit) {

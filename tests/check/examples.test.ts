@@ -2,13 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check/check.ts';
 import { all } from '../../src/check/checks/all.generated.ts';
-import { compileAll } from '../../src/compile.ts';
-import type { Finding, Kind } from '../../src/findings/finding.ts';
+import type { Kind } from '../../src/findings/finding.ts';
 import { mistakeKinds } from '../../src/read/mistakes.ts';
-import { memoryHost } from '../../src/host/memory.ts';
-import { positionOf } from '../../src/findings/render.ts';
-import { morePictures } from '../cases/pictures.ts';
-import { edited, sample } from '../cases/workspace.ts';
+import { holdExample } from './example.ts';
 
 /** By their files, not by the registry: a check that is not registered is missed here. */
 const checks: readonly Check[] = Object.values(
@@ -19,51 +15,10 @@ const checks: readonly Check[] = Object.values(
 );
 const kinds: readonly Kind[] = [...checks, ...mistakeKinds];
 
-/** Without the left hand, blanks in its place: it takes as long as the right one and mostly says the same. */
-const rightOnly = (files: Record<string, string>): Record<string, string> => ({
-  ...files,
-  'models/tarn.yaml': files['models/tarn.yaml']!.replace(/^handed:\n(?: .*\n)+/m, (block) =>
-    block.replace(/[^\n]/g, ' '),
-  ),
-});
-
-function findingsOf(files: Record<string, string>): Finding[] {
-  const { checked } = compileAll(memoryHost({ ...morePictures(), ...files }), '2026-11-25');
-  return [...checked.findings, ...checked.models.flatMap((model) => model.findings)];
-}
-
 describe('each check says what it is for, and its example proves it', () => {
   test.each(kinds.flatMap((kind) => (kind.example ? [[kind.id, kind, kind.example] as const] : [])))(
     '%s',
-    (id, check, example) => {
-      const { file, passes, fails, beside, also = [] } = example;
-      const more = beside ? [beside] : [];
-      for (const text of [check.why, check.mend]) expect(text).toMatch(/^[A-Z].*\.$/s);
-      // The text that passes stands in the sample, which has no finding (tests/cases).
-      const files = edited([...more, { file, find: passes, replace: fails }]);
-      if (beside) expect(findingsOf(edited(more))).toEqual([]);
-      const ofRight = findingsOf(rightOnly(files));
-      // What is wrong with the left hand alone, or between the two, shows with both.
-      const found = ofRight.some((finding) => finding.id === id) ? ofRight : findingsOf(files);
-      const mine = found.filter((finding) => finding.id === id);
-      expect(mine, found.map((finding) => `${finding.id}: ${finding.what}`).join('\n')).not.toEqual([]);
-      expect(mine[0]!.severity).toBe(check.severity);
-      const others = found.filter(
-        (finding) => finding.id !== id && finding.severity === 'error' && !also.includes(finding.id),
-      );
-      expect(others.map((finding) => `${finding.id}: ${finding.what}`)).toEqual([]);
-      // It stands where the text was changed, or shows that place in its notes.
-      const text = edited([{ file, find: passes, replace: fails }])[file]!;
-      const start = sample()[file]!.indexOf(passes);
-      const lines = [positionOf(text, start).line, positionOf(text, start + Math.max(fails.length, 1)).line];
-      const places = mine.flatMap((finding) => [finding.place, ...finding.notes.map(({ place }) => place)]);
-      const at = places.filter((place) => place.file === file).map((place) => positionOf(text, place.start).line);
-      if (fails !== '')
-        expect(
-          at.some((line) => line >= lines[0]! && line <= lines[1]!),
-          `${at.join()} in ${lines.join()}`,
-        ).toBe(true);
-    },
+    (_, check, example) => holdExample(check, example),
   );
 
   test('ids are the names of their files, and no two are alike', () => {
