@@ -10,7 +10,7 @@ import type { Compiled, Printed } from './compile.ts';
 import { noticeOf } from './diff/notice.ts';
 import { makeFacts } from './facts/facts.ts';
 import type { Use } from './facts/facts.ts';
-import { namesOf, present, wanted } from './facts/row.ts';
+import { namesOf, present, row, wanted } from './facts/row.ts';
 import type { PlantSpec } from './facts/spec.generated.ts';
 import type { Finding } from './findings/finding.ts';
 import { renderFinding } from './findings/render.ts';
@@ -35,7 +35,7 @@ import { cardsForOrder } from './release/for-order.ts';
 import type { Known } from './release/wall.ts';
 import type { Released } from './releases.ts';
 import { bodyNumbers } from './run/body-numbers.ts';
-import type { RunFloor } from './run/floor.ts';
+import type { FloorStation, RunFloor } from './run/floor.ts';
 import { begunBefore, lastRan } from './run/last-ran.ts';
 import type { LastRan } from './run/last-ran.ts';
 import { readOrders } from './run/orders.ts';
@@ -77,7 +77,14 @@ export function makeRun(
   return {
     run,
     refused,
-    told: runTold({ list: file.split(/[/\\]/).at(-1)!, run, placeOf, begun, since: since.map(({ told }) => told) }),
+    told: runTold({
+      list: file.split(/[/\\]/).at(-1)!,
+      run,
+      placeOf,
+      begun,
+      since: since.map(({ told }) => told),
+      entries: entries.length,
+    }),
     notices: since.flatMap(({ notice }) => notice ?? []),
   };
 }
@@ -186,6 +193,15 @@ function floorOf(plant: PlantSpec): RunFloor {
   };
   const minutes = (leaf: Parameters<Use>[0] | undefined) =>
     leaf === undefined ? undefined : or((use) => (use(leaf) as { readonly value: number }).value / 60, undefined);
+  const rowOf = (id: string) => present(plant.stations?.[id]);
+  const machineOf = (at: ReturnType<typeof rowOf>): Pick<FloorStation, 'machine'> => {
+    const named = at?.machine;
+    if (!named) return {};
+    return or<Pick<FloorStation, 'machine'>>((use) => {
+      const machine = use(named);
+      return { machine: { id: machine, name: use(row(plant.machines, machine, 'plant.machines').title) } };
+    }, {});
+  };
   // Of the route alone: no body passes the stations that stand aside.
   const stations = or(
     (use) => wanted(plant.route, 'plant.route').map((station) => use(station)),
@@ -193,12 +209,13 @@ function floorOf(plant: PlantSpec): RunFloor {
   );
   return {
     stations: stations.map((id) => {
-      const row = present(plant.stations?.[id]);
+      const at = rowOf(id);
       return {
         id,
-        name: row ? or((use) => use(row.title), id) : id,
-        perBody: minutes(present(row?.['per-body'])),
-        changeover: minutes(present(row?.changeover)),
+        name: at ? or((use) => use(at.title), id) : id,
+        ...machineOf(at),
+        perBody: minutes(present(at?.['per-body'])),
+        changeover: minutes(present(at?.changeover)),
       };
     }),
     shift: minutes(present(present(plant.plant)?.shift)),

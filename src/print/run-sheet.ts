@@ -60,12 +60,16 @@ export interface RunTold {
     readonly name: string;
     readonly groups: readonly { readonly of: string; readonly titles: readonly string[] }[];
   }[];
+  /** Entries of the ledger it was made by. */
+  readonly entries: string;
   readonly hours: readonly {
     readonly name: string;
     readonly work?: string;
     readonly changeovers: string;
     readonly changing: string;
     readonly share?: string;
+    /** Of a machine that several share. */
+    readonly stations: readonly string[];
     /** More than the shift has. */
     readonly over: boolean;
     readonly most: boolean;
@@ -183,12 +187,16 @@ function sheetView(run: RunTold, { plantName, ...foot }: FormsOf, talk: Speech) 
         titles: titles.map((one) => talk.name(one)),
       })),
     })),
-    hours: run.hours.map(({ name, work, changing, share, ...rest }) => ({
+    hours: run.hours.map(({ name, stations, work, changing, share, ...rest }) => ({
       ...rest,
       name: talk.name(name),
       work: work === undefined ? talk.phrase('run-sheet.no-time') : talk.decimal(work),
       changing: talk.decimal(changing),
       share: share ?? null,
+      shared:
+        stations.length > 0
+          ? talk.phrase('run-sheet.shared', { stations: stations.map((one) => talk.name(one)).join(' + ') })
+          : null,
     })),
     shift: run.shift === undefined ? null : talk.phrase('run-sheet.shift', { hours: talk.decimal(run.shift) }),
     firstPieces: run.firstPieces.map(({ name, orders }) => ({ name: talk.name(name), orders })),
@@ -196,6 +204,7 @@ function sheetView(run: RunTold, { plantName, ...foot }: FormsOf, talk: Speech) 
     loads: run.loads.map((load, i) => loadView(load, i + 1, talk)),
     notPressed:
       run.notPressed.length > 0 ? talk.phrase('run-sheet.not-pressed', { orders: run.notPressed.join(' ') }) : null,
+    printed: talk.phrase('run-sheet.printed', { entries: run.entries }),
     secondUse: run.secondUse.map(({ serves, ...piece }) => ({
       piece: pieceText(piece, talk),
       serves: serves.map((one) => ({ piece: pieceText(one, talk), orders: one.orders.join(' ') })),

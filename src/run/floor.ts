@@ -3,6 +3,8 @@
 export interface FloorStation {
   readonly id: string;
   readonly name: string;
+  /** What it works with; several stations may share one. */
+  readonly machine?: { readonly id: string; readonly name: string };
   /** Minutes; undefined where the plant gives none. */
   readonly perBody: number | undefined;
   readonly changeover: number | undefined;

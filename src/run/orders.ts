@@ -120,7 +120,11 @@ function orderIn(row: readonly Cell[], at: ReadonlyMap<Column, number>): Order |
   if (!/^[1-9]\d{0,3}$/.test(text('quantity')))
     return unclear('quantity', `"${text('quantity')}" is no number of bodies.`, 'Write a whole number, one or more.');
   if (text('due') !== '' && !isDay(text('due')))
-    return unclear('due', `"${text('due')}" is no day of the calendar.`, 'Write it as 2026-03-31.');
+    return unclear(
+      'due',
+      `"${text('due')}" is no day written as year, month and day.`,
+      'Write four digits, a dash, two for the month, a dash, two for the day.',
+    );
   return {
     number,
     model: text('model'),

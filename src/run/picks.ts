@@ -54,13 +54,14 @@ export function picksFor(admitted: readonly Admitted[]): readonly Pick[] {
   const text = ({ speciesTitle, part, grade, thickness, width, length }: Omit<Pick, 'boardFeet'>) =>
     JSON.stringify([speciesTitle, PARTS.indexOf(part), grade, thickness, width, length]);
   return [...picks.values()]
-    .map((pick) => ({ ...pick, boardFeet: boardFeetText(pick.timber) }))
+    .map((pick) => ({ ...pick, boardFeet: boardFeetText(boardFootTenths(pick.timber)) }))
     .toSorted((a, b) => (text(a) < text(b) ? -1 : 1));
 }
 
-/** To a tenth, upward: timber that is short by a hair is short. */
-export const boardFeetText = (timberM3: number): string =>
-  formatNumber((ceilCount(timberM3, BOARD_FOOT / 10) * BOARD_FOOT) / 10, 'bf', 1);
+/** Whole tenths of a board foot, upward: timber that is short by a hair is short. */
+export const boardFootTenths = (timberM3: number): number => ceilCount(timberM3, BOARD_FOOT / 10);
+
+export const boardFeetText = (tenths: number): string => formatNumber((tenths * BOARD_FOOT) / 10, 'bf', 1);
 
 function pickOf(part: Part, by: MadeBy, finish: string, grade: readonly string[]) {
   const species = by.text(`timber.${part}.species`) ?? '';

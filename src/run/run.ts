@@ -75,6 +75,13 @@ export function runOf({ orders, findings }: OrderList, offered: Offered, floor: 
       late: floor.shift === undefined || job.due === undefined ? 0 : Math.max(0, done - job.due),
     };
   });
+  // How a station stands in the morning nobody knows: in either order it is set up for its first.
+  const first = setUps.flat().filter((one) => one.first);
+  const firstMinutes = first.reduce((sum, { station }) => sum + (clock.changeover.get(station) ?? 0), 0);
+  const withFirst = (of: { readonly changeovers: number; readonly changeoverMinutes: number }) => ({
+    count: of.changeovers + first.length,
+    minutes: of.changeoverMinutes + firstMinutes,
+  });
   return {
     on: offered.on,
     floor,
@@ -94,8 +101,8 @@ export function runOf({ orders, findings }: OrderList, offered: Offered, floor: 
     ),
     pressing,
     secondUse: secondUses(lines),
-    changeovers: { count: plan.changeovers, minutes: plan.changeoverMinutes },
-    asListed: { count: listed.changeovers, minutes: listed.changeoverMinutes },
+    changeovers: withFirst(plan),
+    asListed: withFirst(listed),
   };
 }
 

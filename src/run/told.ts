@@ -5,7 +5,7 @@ import type { RunTold, SinceTold } from '../print/run-sheet.ts';
 import { formatNumber } from '../units/format.ts';
 import { bodyNumbers } from './body-numbers.ts';
 import { FETCHED } from './set-up.ts';
-import { boardFeetText } from './picks.ts';
+import { boardFeetText, boardFootTenths } from './picks.ts';
 import type { RunLoad } from './pressing.ts';
 import type { Run } from './run.ts';
 
@@ -17,14 +17,17 @@ export interface Listed {
   /** Orders that were begun already, and when. */
   readonly begun: ReadonlyMap<string, string>;
   readonly since: readonly SinceTold[];
+  /** Entries of the ledger. */
+  readonly entries: number;
 }
 
 const hours = (minutes: number): string => formatNumber(minutes * 60, 'h', 1);
 
-export function runTold({ list, run, placeOf, begun, since }: Listed): RunTold {
+export function runTold({ list, run, placeOf, begun, since, entries }: Listed): RunTold {
   const { lines, picks, changeovers, asListed, hours: atStations, floor } = run;
   return {
     on: run.on,
+    entries: String(entries),
     list,
     orders: String(lines.length),
     bodies: String(run.bodies),
@@ -69,19 +72,23 @@ export function runTold({ list, run, placeOf, begun, since }: Listed): RunTold {
         return titles.length === 0 ? [] : [{ of, titles }];
       }),
     })),
-    hours: atStations.stations.map(({ station, name, work, changeovers: times, changing, share }) => ({
+    hours: [
+      ...atStations.stations.map(({ station, ...rest }) => ({ id: station, stations: [], ...rest })),
+      ...atStations.machines.map(({ machine, ...rest }) => ({ id: machine, ...rest })),
+    ].map(({ id, name, stations, work, changeovers: times, changing, share }) => ({
       name,
+      stations,
       ...(work === undefined ? {} : { work: hours(work) }),
       changeovers: String(times),
       changing: hours(changing),
       ...(share === undefined ? {} : { share: formatNumber(share, '%', 0) }),
       over: share !== undefined && share > 1,
-      most: station === atStations.bottleneck,
+      most: id === atStations.bottleneck,
     })),
     ...(floor.shift === undefined ? {} : { shift: hours(floor.shift) }),
     firstPieces: firstPiecesOf(run),
     since,
-    loads: run.pressing.loads.map(loadTold),
+    loads: loadsTold(run),
     notPressed: run.pressing.refused,
     secondUse: run.secondUse.map(({ of, part, serves }) => ({
       model: of.title,
@@ -97,16 +104,25 @@ export function runTold({ list, run, placeOf, begun, since }: Listed): RunTold {
   };
 }
 
-function loadTold(load: RunLoad): RunTold['loads'][number] {
+/** Bodies of an order go into the loads in the order of their numbers. */
+function loadsTold({ lines, pressing }: Run): RunTold['loads'] {
+  const left = new Map(lines.map(({ order }) => [order.number, [...bodyNumbers(order)]]));
+  return pressing.loads.map((load) =>
+    loadTold(
+      load,
+      load.stacks.flat().map(({ order }) => left.get(order)!.shift()!),
+    ),
+  );
+}
+
+function loadTold(load: RunLoad, numbers: readonly string[]): RunTold['loads'][number] {
   const { by, stacks, filling, height, reading, force, assembly, open, pressTime, rest, centre, daylight } = load;
-  const orders = new Map<string, number>();
-  for (const { order } of stacks.flat()) orders.set(order, (orders.get(order) ?? 0) + 1);
   const mm = (m: number) => formatNumber(m * 1e9, 'mm', 0);
   const time = (seconds: number, unit: 'min' | 'h', decimals = 0) => formatNumber(seconds, unit, decimals);
   return {
     model: by.title,
     left: by.hand === 'left',
-    orders: [...orders].map(([order, bodies]) => (bodies === 1 ? order : `${order} × ${bodies}`)),
+    orders: numbers,
     bodies: String(stacks.flat().length),
     stacks: stacks.map((stack) => String(stack.length)),
     filling: String(filling),
@@ -127,9 +143,11 @@ function loadTold(load: RunLoad): RunTold['loads'][number] {
 }
 
 function timberOf({ picks }: Run): RunTold['timber'] {
+  // Of the rows as they are printed, each rounded up: whoever adds them comes to the same.
   const sums = new Map<string, number>();
-  for (const { speciesTitle, timber } of picks) sums.set(speciesTitle, (sums.get(speciesTitle) ?? 0) + timber);
-  return [...sums].map(([species, timber]) => ({ species, boardFeet: boardFeetText(timber) }));
+  for (const { speciesTitle, timber } of picks)
+    sums.set(speciesTitle, (sums.get(speciesTitle) ?? 0) + boardFootTenths(timber));
+  return [...sums].map(([species, tenths]) => ({ species, boardFeet: boardFeetText(tenths) }));
 }
 
 /** After every set-up the first piece is measured: of these orders, at these stations. */

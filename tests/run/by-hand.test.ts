@@ -5,7 +5,7 @@ import type { Admitted } from '../../src/run/admit.ts';
 import { hoursOf } from '../../src/run/hours.ts';
 import { jobsOf } from '../../src/run/jobs.ts';
 import type { MadeBy } from '../../src/run/made-by.ts';
-import { boardFeetText, picksFor } from '../../src/run/picks.ts';
+import { boardFeetText, boardFootTenths, picksFor } from '../../src/run/picks.ts';
 import { secondUses } from '../../src/run/second-use.ts';
 
 const BOARD_FOOT = 0.002359737216;
@@ -134,7 +134,7 @@ describe('picks', () => {
     // Ten times 0.3 is 3, whatever the doubles say.
     [Array.from({ length: 10 }, () => 0.3).reduce((sum, one) => sum + one, 0), '3.0'],
   ])('%d board feet are %s', (value, text) => {
-    expect(boardFeetText(value * BOARD_FOOT)).toBe(text);
+    expect(boardFeetText(boardFootTenths(value * BOARD_FOOT))).toBe(text);
   });
 });
 
@@ -149,21 +149,46 @@ describe('hours', () => {
   };
   const list = [order('1', heavy, 3), order('2', light, 4), order('3', heavy, 2)];
 
-  // Planing: 9 bodies × 3 = 27, heavy to light and back 2 × 6 = 12: 39 of 450. Top: 5 × 30 + 4 × 12 = 198, 2 × 25 = 50: 248.
+  // Planing: 9 bodies × 3 = 27, set up for heavy, light and heavy 3 × 6 = 18: 45 of 450. Top: 5 × 30 + 4 × 12 = 198, 3 × 25 = 75:
+  // 273.
   test('are work and changeovers of each station that is passed', () => {
     expect(hoursOf(jobsOf(list, floor, '2026-11-27'), floor)).toEqual({
       stations: [
-        { station: 'planing', name: 'Planing', work: 27, changeovers: 2, changing: 12, share: 39 / 450 },
-        { station: 'machining-top', name: 'Top', work: 198, changeovers: 2, changing: 50, share: 248 / 450 },
+        { station: 'planing', name: 'Planing', work: 27, changeovers: 3, changing: 18, share: 45 / 450 },
+        { station: 'machining-top', name: 'Top', work: 198, changeovers: 3, changing: 75, share: 273 / 450 },
       ],
+      machines: [],
       bottleneck: 'machining-top',
     });
   });
 
+  // On one router both come on top of each other: 225 + 93 = 318 of 450, more than either alone.
+  test('of stations that share a machine are summed, and may be the bottleneck together', () => {
+    const router = { id: 'router', name: 'Router' };
+    const shared = {
+      ...floor,
+      stations: floor.stations.map((one) => (one.id === 'press' ? one : { ...one, machine: router })),
+    };
+    const { stations, machines, bottleneck } = hoursOf(jobsOf(list, shared, '2026-11-27'), shared);
+    expect(stations.map(({ share }) => share)).toEqual([45 / 450, 273 / 450]);
+    expect(machines).toEqual([
+      {
+        machine: 'router',
+        name: 'Router',
+        stations: ['Planing', 'Top'],
+        work: 225,
+        changeovers: 6,
+        changing: 93,
+        share: 318 / 450,
+      },
+    ]);
+    expect(bottleneck).toBe('router');
+  });
+
   // Heavy and thin stand on the same cap: planing is not set up anew between them, the router is.
-  test('count no changeover between two that are set up alike', () => {
+  test('count no set-up between two that are set up alike', () => {
     const jobs = jobsOf([order('1', heavy, 1), order('2', thin, 1)], floor, '2026-11-27');
-    expect(hoursOf(jobs, floor).stations.map(({ changeovers }) => changeovers)).toEqual([0, 1]);
+    expect(hoursOf(jobs, floor).stations.map(({ changeovers }) => changeovers)).toEqual([1, 2]);
   });
 });
 

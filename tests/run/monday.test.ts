@@ -73,9 +73,14 @@ test('the sequence keeps its rule and saves changeovers', () => {
   const { changeovers, asListed, lines } = made.run;
   expect(changeovers.minutes).toBeLessThan(asListed.minutes / 3);
   expect(lines.filter(({ late }) => late > 0)).toEqual([]);
-  // Every set-up but the first at a station is a changeover.
+  // Every set-up is counted, the first at a station too, here and in the hours of the stations.
   const setUps = lines.flatMap(({ setUp }) => setUp);
-  expect(setUps.filter(({ first }) => !first)).toHaveLength(changeovers.count);
+  expect(setUps).toHaveLength(changeovers.count);
+  const { stations, machines } = made.run.hours;
+  expect(stations.reduce((sum, one) => sum + one.changeovers, 0)).toBe(changeovers.count);
+  // One router cuts chambers, backs and tops.
+  expect(machines.map(({ machine, stations: sharing }) => [machine, sharing.length])).toEqual([['router', 3]]);
+  expect(made.run.hours.bottleneck).toBe('router');
 });
 
 describe('the loads of the press', () => {
@@ -151,6 +156,10 @@ test('wood picked is what the traces of the bodies say, body by body', () => {
   for (const { species, boardFeet } of made.told.timber) {
     const short = wanted.get(species)! / BOARD_FOOT - Number(boardFeet);
     expect(short).toBeLessThanOrEqual(1e-9);
-    expect(short).toBeGreaterThan(-0.1 - 1e-9);
+    // Each row is rounded up to a tenth, and the total is that of the rows.
+    const rows = made.told.picks.filter((pick) => pick.species === species);
+    expect(short).toBeGreaterThan(-0.1 * rows.length - 1e-9);
+    const sum = rows.reduce((all, pick) => all + Math.round(10 * Number(pick.boardFeet)), 0);
+    expect(Math.round(10 * Number(boardFeet))).toBe(sum);
   }
 });

@@ -64,7 +64,7 @@ async function runList(file: string, options: Options, io: Io): Promise<number> 
   for (const finding of refused) io.err(`${findingText(finding)}\n\n`);
   io.out(
     `${counted(run.lines.length, 'order')}, ${counted(run.bodies, 'body', 'bodies')}; ${counted(refused.length, 'line')} not run. ` +
-      `Set up anew ${told.changeovers.count} times, in the order of the list ${told.asListed.count}.\n`,
+      `Set up ${told.changeovers.count} times, in the order of the list ${told.asListed.count}.\n`,
   );
   if (run.lines.length === 0) {
     io.err('The list has no order that can be run: nothing was written.\n');
