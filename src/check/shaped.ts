@@ -1,6 +1,6 @@
 /** What takes wood off a face at a place: the lines a finding points to where too little or too much is left there. */
 import { namesOf } from '../facts/row.ts';
-import { contourDepth } from '../geometry/solid/contour.ts';
+import { awayFrom, contourDepth } from '../geometry/solid/contour.ts';
 import { furthestOf, profileAt } from '../geometry/solid/profile.ts';
 import type { Bench } from './check.ts';
 import { look } from './check.ts';
@@ -39,7 +39,7 @@ export function shapedAt(bench: Bench, side: 'top' | 'back', x: number, y: numbe
               at: spec.contours![contours[i]!]!.face.id,
               text: `contour ${contours[i]!}, which cuts here`,
               by: 'contour',
-              overMm: (x - contour.xMm) * contour.towardX + (y - contour.yMm) * contour.towardY,
+              overMm: awayFrom(contour, x, y),
             },
           ]
         : [],

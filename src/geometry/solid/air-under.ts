@@ -1,5 +1,6 @@
 /** The gap under a flat plate on a face: it rests on what stands highest, and what lies lower has air over it. */
 import type { Region } from '../polygon.ts';
+import { awayFrom } from './contour.ts';
 import type { Face } from './face.ts';
 import { depthOn } from './face.ts';
 import { lowestOver } from './lowest.ts';
@@ -19,9 +20,7 @@ export function airUnder(face: Face, rests: Region, reaches: Region): AirUnder |
   if (isLevel(face)) return nothingUnder(rests);
   const level = (): number => 0;
   const planes = face.contours.flatMap((one) =>
-    one.kind === 'plane'
-      ? [(x: number, y: number) => one.slope * ((x - one.xMm) * one.towardX + (y - one.yMm) * one.towardY)]
-      : [],
+    one.kind === 'plane' ? [(x: number, y: number) => one.slope * awayFrom(one, x, y)] : [],
   );
   const gaps = [level, ...planes].flatMap((plane): AirUnder[] => {
     const below = (x: number, y: number): number => depthOn(face, x, y) - plane(x, y);
