@@ -2060,32 +2060,11 @@ export interface Unnoticed {
 
 /** What the program does not notice as it stands, or says at the wrong line, or more than once. */
 export const unnoticed: Readonly<Record<'not found' | 'wrong line' | 'more at the top', readonly Unnoticed[]>> = {
-  'not found': [
-    {
-      name: 'carr: bevel through the thin cap',
-      why: 'The land is cut to 32.60 and the glue line lies at 34.10: basswood shows all round under clear. Where the carve comes through the cap is known and not said.',
-    },
-    {
-      name: 'skerry: contour outside the body',
-      why: 'The contour takes nothing off, a program and a cutter for nothing, and the arm is left sharp.',
-    },
-    {
-      name: 'carr: binding ledge down to the back',
-      why: '37.60 at the land less 36 leaves 1.60 of flange. A ledge is not among what makes a body too thin.',
-    },
-  ],
+  'not found': [],
   'wrong line': [
     {
       name: 'carr: wire between the pickups beside them',
       why: 'Its new line runs through the wall of the pocket behind its start: said there, and what it misses hangs below.',
-    },
-    {
-      name: 'voe: binding ledge ten times as wide',
-      why: 'It points to the neck pocket and says a land is missing: on a flat body a ledge of any size, a right one too, stops all else.',
-    },
-    {
-      name: 'brae: rounds that meet',
-      why: 'It points to the neck pocket’s floor; that 25 and 25 are more than 43.90 is not said.',
     },
   ],
   'more at the top': [],
