@@ -1,6 +1,6 @@
 /** What takes wood off a face at a place: the lines a finding points to where too little or too much is left there. */
 import { namesOf } from '../facts/row.ts';
-import { contourDepth } from '../geometry/solid/contour.ts';
+import { awayFrom, contourDepth } from '../geometry/solid/contour.ts';
 import { furthestOf, profileAt } from '../geometry/solid/profile.ts';
 import type { Bench } from './check.ts';
 import { look } from './check.ts';
@@ -12,24 +12,56 @@ export interface Shaping {
   /** The number that says so. */
   readonly at: string;
   readonly text: string;
+  readonly by: 'carve' | 'contour' | 'edge';
+  /** How far inside its line the place lies, in plan; a carve has none. */
+  readonly overMm?: number;
 }
 
-/** The carve of the top and its contours at (x, y) of the body. */
-export function topShapedAt({ subject: { spec }, facts }: Bench, x: number, y: number): readonly Shaping[] {
-  const face = look(facts, (use) => use.fact('face.top'));
+/** The carve of the top, contours of a face, and what is cut along its edge, at (x, y) of the body. */
+export function shapedAt(bench: Bench, side: 'top' | 'back', x: number, y: number): readonly Shaping[] {
+  const { spec } = bench.subject;
+  const face = look(bench.facts, (use) => use.fact(`face.${side}`));
   if (!face) return [];
   const { from, profile } = face.carve;
   const { share, dropMm } = profileAt(profile, from.at(x, y, furthestOf(profile)));
   const carved = (1 - share) * face.riseMm + dropMm > SHAPED_MM;
   const { bevel, crown, recurve } = spec.carve;
   const lines = [bevel?.width ?? crown?.from, recurve?.depth].flatMap((leaf) => (leaf ? [leaf.id] : []));
-  const contours = namesOf(spec.contours).filter((id) => look(facts, (use) => use(spec.contours![id]!.face)) === 'top');
+  const contours = namesOf(spec.contours).filter(
+    (id) => look(bench.facts, (use) => use(spec.contours![id]!.face)) === side,
+  );
   return [
-    ...(carved ? lines.map((at) => ({ at, text: 'the carve, which cuts here' })) : []),
-    ...face.contours.flatMap((contour, i) =>
+    ...(carved ? lines.map((at) => ({ at, text: 'the carve, which cuts here', by: 'carve' as const })) : []),
+    ...face.contours.flatMap((contour, i): Shaping[] =>
       contourDepth(contour, x, y) > SHAPED_MM
-        ? [{ at: spec.contours![contours[i]!]!.face.id, text: `contour ${contours[i]!}, which cuts here` }]
+        ? [
+            {
+              at: spec.contours![contours[i]!]!.face.id,
+              text: `contour ${contours[i]!}, which cuts here`,
+              by: 'contour',
+              overMm: awayFrom(contour, x, y),
+            },
+          ]
         : [],
     ),
+    ...edgeAt(bench, side, x, y),
+  ];
+}
+
+function edgeAt({ subject: { spec }, facts }: Bench, side: 'top' | 'back', x: number, y: number): readonly Shaping[] {
+  const own = spec.edges?.[side];
+  const face = look(facts, (use) => use.fact(`face.${side}`));
+  if (!own || !face) return [];
+  const { roundMm, ledge } = face;
+  const away = face.edge.at(x, y, Math.max(roundMm, ledge?.widthMm ?? 0) + SHAPED_MM);
+  const by = 'edge' as const;
+  return [
+    ...(own.round && away < roundMm
+      ? [{ at: own.round.id, text: `the round of the ${side}`, by, overMm: roundMm - away }]
+      : []),
+    // The lowest place may be the very line the ledge ends at.
+    ...(own.ledge && ledge && away < ledge.widthMm + SHAPED_MM
+      ? [{ at: own.ledge.width.id, text: 'the ledge, which is cut here', by, overMm: ledge.widthMm - away }]
+      : []),
   ];
 }

@@ -8,7 +8,7 @@ import type { Length } from '../units/quantity.ts';
 import type { Bench, Fault } from './check.ts';
 import { look } from './check.ts';
 import { say, sayCauses, sayPoint } from './say.ts';
-import { topShapedAt } from './shaped.ts';
+import { shapedAt } from './shaped.ts';
 
 /** Wood between a cut and a face, or another cut, that they are not meant to run into. */
 export interface Thin {
@@ -89,7 +89,7 @@ export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: st
         : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
       ...meantNote(cut),
       ...(worst > 0 ? [] : placeNotes(cut, other)),
-      ...(other === 'top' ? topShapedAt(bench, thin.at.x, thin.at.y) : []),
+      ...(other === 'top' || other === 'back' ? shapedAt(bench, other, thin.at.x, thin.at.y) : []),
       ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
     ],
     hangsOn: [thin.fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],

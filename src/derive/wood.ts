@@ -14,7 +14,7 @@ import { depthOn, heightOn } from '../geometry/solid/face.ts';
 import type { Void } from '../geometry/solid/solid.ts';
 import { floorAt } from '../geometry/solid/solid.ts';
 import type { Left } from '../geometry/solid/wood-left.ts';
-import { mergedCauses, scale, scaledCauses } from '../units/arithmetic.ts';
+import { mergedCauses, scale, scaledCauses, worstCase } from '../units/arithmetic.ts';
 import type { Cause } from '../units/quantity.ts';
 import { floorOf, requirementOf } from './cuts.ts';
 import { recurveCauses } from './heights.ts';
@@ -66,16 +66,25 @@ function topCauses(
     : [...high, ...scaledCauses(between(surfaceOf(subject.spec, 'machined-top', 'land')), 1 - share)];
 }
 
-/** Moved sideways under a slope, against the carve of the top, a cut finds the top that much lower. */
+/** Moved sideways under a slope, against the carve of the top, a cut finds the top that much lower; beside a ledge, by its step. */
 function slopeCauses(subject: Subject, use: Use, below: End, { xMm, yMm }: Left): readonly Cause[] {
   if (!isCutEnd(below)) return [];
   const face = use.fact('face.top');
+  const { ledge } = face;
+  const intoMm = ledge ? ledge.widthMm - face.edge.at(xMm, yMm) : -Infinity;
+  // The floor of a ledge is level.
+  if (intoMm > 0) return [];
+  const carved = { ...face, ledge: undefined };
   const rise = (dx: number, dy: number) =>
-    (depthOn(face, xMm + dx, yMm + dy) - depthOn(face, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
+    (depthOn(carved, xMm + dx, yMm + dy) - depthOn(carved, xMm - dx, yMm - dy)) / (2 * Math.hypot(dx, dy));
   const slope = Math.hypot(rise(SLOPE_MM, 0), rise(0, SLOPE_MM));
-  if (slope < 1e-6) return [];
-  const carve = { setup: 'top', cut: 'carve' } as const;
-  return scaledCauses(apartCauses(subject, use, sideOf(use, below.cut), carve, { xMm, yMm }), slope);
+  const away = apartCauses(subject, use, sideOf(use, below.cut), { setup: 'top', cut: 'carve' }, { xMm, yMm });
+  const offMm = worstCase(away).plus / 1e6;
+  // As far off as it may be it lies under the ledge: all of the step counts.
+  const step =
+    ledge && -intoMm < offMm ? Math.max(0, face.riseMm + ledge.depthMm - depthOn(carved, xMm, yMm)) / offMm : 0;
+  const most = Math.max(slope, step);
+  return most < 1e-6 ? [] : scaledCauses(away, most);
 }
 
 /** How far to both sides the top is looked at for its slope, mm. */

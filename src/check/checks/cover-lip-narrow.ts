@@ -1,15 +1,13 @@
 /** Every cover lies on wood all round the cavity it covers: a plate on the face, or a cover in its seat. */
-import type { CutId } from '../../facts/cuts.ts';
 import { cutId, cutsOf, isCavity } from '../../facts/cuts.ts';
-import { namesOf, row } from '../../facts/row.ts';
-import type { Model } from '../../facts/spec.generated.ts';
+import { row } from '../../facts/row.ts';
 import { distanceToEdge } from '../../geometry/nearness.ts';
-import { regionArea } from '../../geometry/measure.ts';
-import { intersection } from '../../geometry/offset.ts';
 import type { Polygon } from '../../geometry/polygon.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import type { Cover } from '../covers.ts';
+import { coversOf, isMostlyUnder } from '../covers.ts';
 import { liesInside } from '../../geometry/lies-inside.ts';
 import { say, sayPoint } from '../say.ts';
 
@@ -56,52 +54,6 @@ const check: Check = {
 };
 export default check;
 
-interface Cover {
-  readonly name: string;
-  readonly at: string;
-  readonly place: string;
-  readonly fact: string;
-  readonly face: string;
-  readonly polygon: Polygon;
-  readonly own?: CutId;
-}
-
-/** The number that says how large a shape is. */
-const sizeOf = ({ length, diameter }: Model.Shape, otherwise: string): string =>
-  length?.id ?? diameter?.id ?? otherwise;
-
-/** Plates, and seats of covers. */
-function coversOf({ subject: { spec }, facts }: Bench): Cover[] {
-  const plates = namesOf(spec.covers).flatMap((id) => {
-    const { face, at, shape } = spec.covers![id]!;
-    const fact = `cover.${id}.drawn` as const;
-    const seen = look(facts, (use) => ({ face: use(face), drawn: use.fact(fact) }));
-    return seen?.drawn.ok
-      ? [{ name: id, at: sizeOf(shape, at.x.id), place: at.x.id, fact, face: seen.face, polygon: seen.drawn.polygon }]
-      : [];
-  });
-  const seats = cutsOf(spec)
-    .filter(isCavity)
-    .flatMap((cut) => {
-      const fact = `${cutId(cut)}.void` as const;
-      const seen = look(facts, (use) => ({ purpose: use(spec.cavities![cut.id]!.purpose), own: use.fact(fact) }));
-      if (seen?.purpose !== 'recess' || seen.own.kind !== 'pocket') return [];
-      const [polygon] = seen.own.region;
-      return [
-        {
-          name: cut.id,
-          at: sizeOf(spec.cavities![cut.id]!.shape, cut.place.id),
-          place: cut.place.id,
-          fact,
-          face: seen.own.opens,
-          polygon: polygon!,
-          own: cutId(cut),
-        },
-      ];
-    });
-  return [...plates, ...seats];
-}
-
 /** Cavities that open to the face and lie mostly under it. */
 function cavitiesUnder({ subject: { spec }, facts }: Bench, cover: Cover) {
   return cutsOf(spec)
@@ -114,9 +66,6 @@ function cavitiesUnder({ subject: { spec }, facts }: Bench, cover: Cover) {
       return [{ name: cut.id, at: cut.place.id, fact, polygon: seen.own.region[0]! }];
     });
 }
-
-const isMostlyUnder = (cavity: Polygon, cover: Polygon): boolean =>
-  regionArea(intersection([cavity], [cover])) > regionArea([cavity]) / 2;
 
 /** How far the cavity's edge is inside the cover's, where that is least; below zero where it sticks out. */
 function lipOf(cavity: Polygon, cover: Polygon): { left: number; x: number; y: number } {

@@ -4,7 +4,7 @@ import { offer } from '../../findings/nearest.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
-import { topShapedAt } from '../shaped.ts';
+import { shapedAt } from '../shaped.ts';
 
 const check: Check = {
   id: 'cuts-miss',
@@ -48,7 +48,7 @@ const check: Check = {
             against: [
               ...(cut.kind === 'channel' ? [{ at: spec.channels![cut.id]!.end.x.id, text: 'where it ends' }] : []),
               { at: other.place.id, text: 'where the other lies' },
-              ...(wood ? topShapedAt(bench, wood.left.xMm, wood.left.yMm) : []),
+              ...(wood ? shapedAt(bench, 'top', wood.left.xMm, wood.left.yMm) : []),
             ],
             hangsOn: [pair.left],
           },

@@ -3,7 +3,7 @@ import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
-import { topShapedAt } from '../shaped.ts';
+import { shapedAt } from '../shaped.ts';
 
 const check: Check = {
   id: 'panel-out-of-band',
@@ -38,7 +38,7 @@ function faults(bench: Bench, id: string): Fault[] {
   const against = [
     { at: part.at, text: 'what it can be mounted through' },
     ...(under === undefined ? [] : [{ at: under, text: 'how deep the cavity under it goes' }]),
-    ...(spot ? topShapedAt(bench, spot.xMm, spot.yMm) : []),
+    ...(spot ? shapedAt(bench, 'top', spot.xMm, spot.yMm) : []),
   ];
   const least = look(facts, (use) => use.fact(`panel.${id}.least`));
   const most = look(facts, (use) => use.fact(`panel.${id}.most`));

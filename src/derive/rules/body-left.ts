@@ -3,7 +3,7 @@ import { practice } from '../../facts/facts.ts';
 import type { Use } from '../../facts/facts.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Face } from '../../geometry/solid/face.ts';
-import { depthOn, heightOn } from '../../geometry/solid/face.ts';
+import { depthOn, heightOn, withoutEdge } from '../../geometry/solid/face.ts';
 import type { Lowest } from '../../geometry/solid/lowest.ts';
 import { lowestOver } from '../../geometry/solid/lowest.ts';
 import { offset } from '../../geometry/offset.ts';
@@ -37,8 +37,6 @@ const rule: Rule = (subject) => [
   }),
 ];
 export default rule;
-
-const withoutEdge = (face: Face): Face => ({ ...face, roundMm: 0, ledge: undefined });
 
 function thinnest(subject: Subject, use: Use): BodyLeft | undefined {
   const [top, back] = [withoutEdge(use.fact('face.top')), withoutEdge(use.fact('face.back'))];

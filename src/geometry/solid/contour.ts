@@ -12,9 +12,13 @@ export type Contour = {
   | { readonly kind: 'dish'; readonly widthMm: number; readonly depthMm: number }
 );
 
+/** mm from its line at (x, y), towards the wood that goes; below zero on the side it leaves alone. */
+export const awayFrom = (contour: Contour, x: number, y: number): number =>
+  (x - contour.xMm) * contour.towardX + (y - contour.yMm) * contour.towardY;
+
 /** How deep it goes below the face at (x, y), mm; 0 outside of it. */
 export function contourDepth(contour: Contour, x: number, y: number): number {
-  const away = (x - contour.xMm) * contour.towardX + (y - contour.yMm) * contour.towardY;
+  const away = awayFrom(contour, x, y);
   if (away <= 0) return 0;
   if (contour.kind === 'plane') return contour.slope * away;
   const { widthMm, depthMm } = contour;

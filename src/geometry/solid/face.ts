@@ -42,6 +42,9 @@ export function heightOn(face: Face, x: number, y: number): Height {
   return height;
 }
 
+/** Carve and contours alone. */
+export const withoutEdge = (face: Face): Face => ({ ...face, roundMm: 0, ledge: undefined });
+
 /** mm below the high plane. */
 export const downBy = ({ riseMm }: Pick<Face, 'riseMm'>, { share, dropMm }: Height): number =>
   (1 - share) * riseMm + dropMm;

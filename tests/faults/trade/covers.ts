@@ -23,8 +23,8 @@ export const covers: readonly ByHand[] = [
     floor: '3 of lip where 4 is wanted, and the screws stand beside it.',
     model: 'skerry',
     file: 'skerry',
-    find: 'length: 80, width: 98',
-    replace: 'length: 80, width: 84',
+    find: 'length: 72, width: 98',
+    replace: 'length: 72, width: 84',
     expected: [
       'covers.controls-cover.shape',
       'covers.controls-cover.shape.width',

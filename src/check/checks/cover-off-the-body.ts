@@ -1,0 +1,55 @@
+/** Covers lie inside the edge of the body, at worst. */
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'cover-off-the-body',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A plate that stands out over the edge catches on cloth and hand, bends up, and its screws work loose.',
+  mend: 'Make the cover smaller, or move it inward.',
+  example: {
+    file: 'models/base/bolt-on.yaml',
+    passes: 'shape: { kind: rectangle, length: 52, width: 64 }',
+    fails: 'shape: { kind: rectangle, length: 100, width: 64 }',
+  },
+  run: (bench) => namesOf(bench.subject.spec.covers).flatMap((id) => fault(bench, id)),
+};
+export default check;
+
+function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
+  const { at, shape, face } = spec.covers![id]!;
+  const seen = look(facts, (use) => {
+    const side = use(face);
+    const round = spec.edges?.[side]?.round;
+    return { edge: use.fact(`cover.${id}.to-edge`), side, round: round && { at: round.id, wide: use(round) } };
+  });
+  if (!seen) return [];
+  const { edge, side, round } = seen;
+  const { room, xMm, yMm } = edge;
+  const worst = room.low ?? room.value;
+  if (worst >= 0) return [];
+  const drawn =
+    room.value < 0
+      ? `stands ${say(room, -room.value)} out over the edge of the body as drawn`
+      : `lies ${say(room, room.value)} inside the edge of the body as drawn`;
+  const causes = room.causes && room.causes.length > 0 ? `, less ${sayCauses(room, room.causes)}` : '';
+  const inward = round ? round.wide.value - worst : -worst;
+  const clear = round ? `, which brings it off the round of ${say(round.wide, round.wide.value)}` : '';
+  const size = shape.length ?? shape.diameter;
+  return [
+    {
+      at: size?.id ?? at.x.id,
+      what: `${id} ${drawn}, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}${causes}: ${say(room, -worst)} over it at worst.`,
+      mend: `Let its edge lie ${say(room, inward)} further in there${clear}: make it smaller, or move it.`,
+      against: [
+        { at: at.x.id, text: 'where it lies' },
+        { at: 'outline.path', text: 'the outline' },
+        ...(round ? [{ at: round.at, text: 'the edge is rounded' }] : []),
+      ],
+      hangsOn: [`cover.${id}.to-edge`],
+    },
+  ];
+}

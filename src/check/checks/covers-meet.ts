@@ -1,0 +1,54 @@
+/** No two plates of one face lie on each other, at worst. */
+import { namesOf } from '../../facts/row.ts';
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'covers-meet',
+  stage: 'derived',
+  severity: 'error',
+  why: 'The second plate does not lie down: it stands on the first, and is bent or filed at assembly.',
+  mend: 'Move one of the two, or make it smaller.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'shape: { kind: rectangle, length: 42, width: 68 }, at: { x: 0, y: 44 }',
+    fails: 'shape: { kind: rectangle, length: 242, width: 68 }, at: { x: 0, y: 44 }',
+  },
+  run: (bench) => {
+    const names = namesOf(bench.subject.spec.covers);
+    return names.flatMap((a, i) => names.slice(i + 1).flatMap((b) => fault(bench, a, b)));
+  },
+};
+export default check;
+
+function fault({ subject: { spec, hand }, facts }: Bench, a: string, b: string): Fault[] {
+  const fact = `cover.${a}.beside.${b}` as const;
+  const found = look(facts, (use) => use.fact(fact));
+  if (!found) return [];
+  const { room, xMm, yMm } = found;
+  const worst = room.low ?? room.value;
+  if (worst >= 0) return [];
+  const { shape, at, face } = spec.covers![a]!;
+  const other = spec.covers![b]!;
+  const [size, otherSize] = [shape.length ?? shape.diameter, other.shape.length ?? other.shape.diameter];
+  const drawn =
+    room.value < 0
+      ? `lie ${say(room, -room.value)} on each other as drawn`
+      : `lie ${say(room, room.value)} apart as drawn`;
+  const causes = room.causes && room.causes.length > 0 ? `, less ${sayCauses(room, room.causes)}` : '';
+  const side = look(facts, (use) => use(face));
+  return [
+    {
+      at: size?.id ?? at.x.id,
+      what: `${a} and ${b} ${drawn}, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}${causes}: ${say(room, -worst)} at worst.`,
+      mend: `Bring them ${say(room, -worst)} apart: move one of the two, or make it smaller.`,
+      against: [
+        { at: at.x.id, text: `where ${a} lies` },
+        { at: other.at.x.id, text: `where ${b} lies` },
+        ...(otherSize ? [{ at: otherSize.id, text: `how large ${b} is` }] : []),
+      ],
+      hangsOn: [fact],
+    },
+  ];
+}

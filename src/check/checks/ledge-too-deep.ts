@@ -1,0 +1,59 @@
+/** Under a ledge for a binding there is, at worst, the least wood the line wants, down to the other face. */
+import type { Bench, Check, Fault } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses, sayPoint } from '../say.ts';
+import { leastWanted } from '../thin.ts';
+
+const check: Check = {
+  id: 'ledge-too-deep',
+  stage: 'derived',
+  severity: 'error',
+  why: 'A thin flange is left under the binding: it breaks off under the cutter, or when the binding is taped on.',
+  mend: 'Cut the ledge less deep.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'crown: { from: 95 } }\n',
+    fails: 'crown: { from: 95 } }\nedges: { top: { ledge: { width: 1.6, depth: 43.5 }, cutter: mill-16 } }\n',
+  },
+  run: (bench) => (['top', 'back'] as const).flatMap((side) => fault(bench, side)),
+};
+export default check;
+
+function fault(bench: Bench, side: 'top' | 'back'): Fault[] {
+  const { spec, hand } = bench.subject;
+  const ledge = spec.edges?.[side]?.ledge;
+  if (!ledge) return [];
+  const seen = look(bench.facts, (use) => ({
+    left: use.fact(`edge.under-ledge.${side}`),
+    deep: use(ledge.depth),
+    least: leastWanted(bench, use, 'least-floor'),
+  }));
+  if (!seen) return [];
+  const { left, deep, least } = seen;
+  const { length, xMm, yMm } = left;
+  const worst = length.low ?? length.value;
+  const wanted = least?.value ?? 0;
+  if (worst > 0 && worst >= wanted) return [];
+  const other = side === 'top' ? 'back' : 'top';
+  const causes = length.causes && length.causes.length > 0 ? `, less ${sayCauses(length, length.causes)}` : '';
+  const drawn = length.value < 0 ? `it goes ${say(length, -length.value)} through` : say(length, length.value);
+  const shallower = deep.value - (wanted - worst);
+  const own = spec.edges?.[other];
+  const met = own?.ledge?.depth ?? own?.round;
+  return [
+    {
+      at: ledge.depth.id,
+      what: `Under the ledge of the ${side} ${worst > 0 ? `${say(length, worst)} of wood are` : 'nothing is'} left down to the ${other} at worst, at ${sayPoint({ x: xMm, y: yMm }, hand)}: ${drawn} as drawn${causes}${least ? `; it takes ${say(length, wanted)}` : ''}.`,
+      // Whole hundredths, inward.
+      mend:
+        shallower > 0
+          ? `Cut it ${say(deep, Math.floor(shallower / 10_000) * 10_000)} deep.`
+          : `Leave the ledge out, or leave more wood between top and back there.`,
+      against: [
+        ...(met ? [{ at: met.id, text: `what is cut along the edge of the ${other}` }] : []),
+        ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
+      ],
+      hangsOn: [`edge.under-ledge.${side}`],
+    },
+  ];
+}

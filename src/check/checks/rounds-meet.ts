@@ -1,0 +1,50 @@
+/** The rounds of both edges together are no higher than the edge, at worst. */
+import type { Check } from '../check.ts';
+import { look } from '../check.ts';
+import { say, sayCauses, sayPoint } from '../say.ts';
+
+const check: Check = {
+  id: 'rounds-meet',
+  // Heights and radii are all given: what covers and gaskets find of it comes after.
+  stage: 'spec',
+  severity: 'error',
+  why: 'The second round cuts into the first: no upright edge is left between them, the outline is lost, and the ball bearing of the cutter finds nothing to run on.',
+  mend: 'Make one of the two rounds smaller.',
+  example: {
+    file: 'models/tarn.yaml',
+    passes: 'crown: { from: 95 } }\n',
+    fails:
+      'crown: { from: 95 } }\nedges: { top: { round: 23, cutter: ball-20 }, back: { round: 23, cutter: ball-20 } }\n',
+    also: ['cutter-of-wrong-kind'],
+  },
+  run: ({ subject: { spec, hand }, facts }) => {
+    const [top, back] = [spec.edges?.top?.round, spec.edges?.back?.round];
+    if (!top || !back) return [];
+    const seen = look(facts, (use) => ({
+      left: use.fact('edge.between-rounds'),
+      top: use(top),
+      back: use(back),
+    }));
+    if (!seen) return [];
+    const { length, xMm, yMm } = seen.left;
+    const worst = length.low ?? length.value;
+    if (worst >= 0) return [];
+    const both = seen.top.value + seen.back.value;
+    const causes = length.causes && length.causes.length > 0 ? `, less ${sayCauses(length, length.causes)}` : '';
+    // Whole hundredths, inward.
+    const fits = Math.floor((both + worst) / 10_000) * 10_000;
+    return [
+      {
+        at: back.id,
+        what: `The rounds of top and back are ${say(length, seen.top.value)} + ${say(length, seen.back.value)} = ${say(length, both)} high, and the edge ${say(length, length.value + both)}, at ${sayPoint({ x: xMm, y: yMm }, hand)}${causes}: they cut ${say(length, -worst)} into each other at worst.`,
+        mend:
+          fits > 0
+            ? `Make them no more than ${say(length, fits)} together.`
+            : 'Leave one out, or leave more wood between top and back there.',
+        against: [{ at: top.id, text: 'the round of the top' }],
+        hangsOn: ['edge.between-rounds'],
+      },
+    ];
+  },
+};
+export default check;
