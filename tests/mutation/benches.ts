@@ -27,6 +27,8 @@ export interface Held extends Workspace {
   readonly texts: boolean;
   /** Whether it is held again for what is met around the checks, where places and causes are found: of faults there are too many. */
   readonly around: boolean;
+  /** Whether it holds that nothing at all is found. */
+  readonly sound: boolean;
 }
 
 /** tests/cases.test.ts: the sample has no finding. */
@@ -71,8 +73,11 @@ const byHand: readonly Workspace[] = allFaults.map((fault) => ({
   },
 }));
 
+const findings = { texts: false, around: true, sound: false };
+
 export const benches: readonly Held[] = [
-  ...onEdges.map((one) => ({ ...one, texts: true, around: false })),
-  ...[ofSample, ...examples, ...cases, ...demos].map((one) => ({ ...one, texts: false, around: true })),
-  ...byHand.map((one) => ({ ...one, texts: false, around: false })),
+  ...[ofSample, ...demos].map((one) => ({ ...one, ...findings, sound: true })),
+  ...onEdges.map((one) => ({ ...one, ...findings, texts: true, around: false })),
+  ...[...examples, ...cases].map((one) => ({ ...one, ...findings })),
+  ...byHand.map((one) => ({ ...one, ...findings, around: false })),
 ];

@@ -53,8 +53,10 @@ export async function tryAll(mutants: readonly Mutant[], benches: readonly Held[
       const around = held.around && meets(outside);
       if (concerned.length === 0 && !around) continue;
       met.set(mutant, (met.get(mutant) ?? 0) + 1);
-      if (!around && !concerned.some((one) => differs(one, mutant, held.texts))) continue;
-      if (fails(hold, mutant)) by.set(mutant, name);
+      const changed = concerned.some((one) => differs(one, mutant, held.texts));
+      if (!around && !changed) continue;
+      // Where there must be no finding at all, and no check has found anything so far, one that now does is enough.
+      if ((held.sound && changed) || fails(hold, mutant)) by.set(mutant, name);
     }
   }
   return mutants.map((mutant) => ({ ...mutant, by: by.get(mutant), met: met.get(mutant) ?? 0 }));
