@@ -55,8 +55,9 @@ export async function tryAll(mutants: readonly Mutant[], benches: readonly Held[
       met.set(mutant, (met.get(mutant) ?? 0) + 1);
       const changed = concerned.some((one) => differs(one, mutant, held.texts));
       if (!around && !changed) continue;
-      // Where there must be no finding at all, and no check has found anything so far, one that now does is enough.
-      if ((held.sound && changed) || fails(hold, mutant)) by.set(mutant, name);
+      // Where there must be no finding at all, and these checks have none as they are, one that now has any is enough.
+      const none = held.sound && concerned.every(({ faults }) => faults.length === 0);
+      if ((none && changed) || fails(hold, mutant)) by.set(mutant, name);
     }
   }
   return mutants.map((mutant) => ({ ...mutant, by: by.get(mutant), met: met.get(mutant) ?? 0 }));
