@@ -45,7 +45,7 @@ function filesOf({ of, edits }: Edge): WorkspaceFiles {
   return editedFrom(soundAlone.get(of)!, edits);
 }
 
-function faultsOf(edge: Edge): readonly Fault[] {
+export function faultsOf(edge: Edge): readonly Fault[] {
   const { on = DAY, hand = 'right', of = 'tarn' } = edge;
   const check = checks.find(({ id }) => id === edge.check)!;
   const { models } = checkAll(memoryHost(filesOf(edge)), on);
