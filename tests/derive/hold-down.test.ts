@@ -81,9 +81,9 @@ const round: Edit = {
 };
 const narrow: Edit = {
   file: plant,
-  find: 'land: 1.4 } }\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79',
+  find: 'land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 6\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79',
   replace:
-    'land: 1.4 } }\n    gasket: 5\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79',
+    'land: 1.4 } }\n    pin-length: 8 ±0.2\n    gasket: 5\n    zones:\n      bass: { title: Bass, shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79',
 };
 
 /** What opens the zone in question: the one at the neck is opened by the pocket in any case. */
