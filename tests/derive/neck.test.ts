@@ -124,3 +124,13 @@ test('a pocket that is a cavity of the back is an error, told and not thrown', (
   expect(model.findings.map(({ id }) => id)).toContain('neck-screws-missing');
   expect(model.cards).toEqual([]);
 });
+
+test('screws go through what lies under them: a round of the back at the mouth of the pocket changes nothing', () => {
+  const round: Edit = {
+    file: tarn,
+    find: 'crown: { from: 95 } }',
+    replace: 'crown: { from: 95 } }\nedges: { back: { round: 6, cutter: ball-20 } }',
+  };
+  expect(mm(valueOf(facts, 'neck.through').value)).toBeCloseTo(33.6, 6);
+  expect(valueOf(factsWith(round), 'neck.through')).toEqual(valueOf(facts, 'neck.through'));
+});

@@ -88,6 +88,11 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
     ],
   },
   {
+    reason:
+      'Read for its limits alone, and no model of ours gives it any: its size comes in with the face it is cut into.',
+    edges: ['carve.cap-left ← carve.recurve.depth', 'edge.between-rounds ← edges.(part).round'],
+  },
+  {
     reason: 'Of many the least, or the most, counts: in no model of ours, and by no value tried, this one does.',
     edges: [
       'body.between-faces ← carve.recurve.depth',

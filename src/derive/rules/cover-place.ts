@@ -2,7 +2,6 @@
 import type { Use } from '../../facts/facts.ts';
 import { practice } from '../../facts/facts.ts';
 import { hole } from '../../facts/leaf.ts';
-import { cutId, cutsOf } from '../../facts/cuts.ts';
 import type { SetupId } from '../../facts/cutting-order.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -110,11 +109,10 @@ function airOf(subject: Subject, use: Use, id: string): CoverAir | undefined {
   return found && { ...found, air: lengthOfMm(found.mm, 2) };
 }
 
-/** Nothing lies on what is cut away. */
+/** Nothing lies on what is cut away. A hole is no wider than what is left round it: the face beside it says the same. */
 function mouthsIn({ spec }: Subject, use: Use, side: 'top' | 'back'): Region {
-  return cutsOf(spec).flatMap((cut) => {
-    if (cut.kind === 'channel') return [];
-    const own = use.fact(`${cutId(cut)}.void`);
+  return namesOf(spec.cavities).flatMap((id) => {
+    const own = use.fact(`cavity.${id}.void`);
     return own.kind === 'pocket' && own.opens === side ? own.region : [];
   });
 }

@@ -1,14 +1,20 @@
 /** The neck in its pocket: play at its sides, and how far the screws through the body bite into it. */
+import { cutsOf } from '../../facts/cuts.ts';
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition, publishedIn } from '../../facts/facts.ts';
+import { hole } from '../../facts/leaf.ts';
 import { namesOf, row, wanted } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import { SHANK_SOURCE } from '../../reference/screws.ts';
-import { subtract } from '../../units/arithmetic.ts';
+import { floorAt } from '../../geometry/solid/solid.ts';
+import { depthOn } from '../../geometry/solid/face.ts';
+import { subtract, withCauses } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
+import { lengthOfMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
 import { shankOf } from '../screw-rows.ts';
+import { causesUpright } from '../wood.ts';
 
 declare module '../../facts/facts.ts' {
   interface DerivedFacts {
@@ -68,13 +74,9 @@ const rule: Rule = (subject) => {
           derivation({
             id: 'neck.through',
             label: 'wood the neck screws go through',
-            formula: 'wood left under the floor of the pocket, down to the back',
+            formula: 'at each of its screws the floor of the pocket over the back; the least of them',
             source: byDefinition,
-            value: (use) => {
-              const name = use(wanted(subject.spec.neck.pocket, 'neck.pocket'));
-              // A cavity of the back leaves none there: no neck stands in it.
-              return wanted(use.fact(`left.cavity.${name}.back`), `left.cavity.${name}.back`).wood;
-            },
+            value: (use) => through(subject, use),
           }),
           derivation({
             id: 'neck.bite',
@@ -102,4 +104,23 @@ function screwHoles({ spec }: Subject, use: Use): readonly string[] {
     const { use: what, into } = spec.holes![id]!;
     return use(what) === 'screw' && (into ?? []).some((leaf) => use(leaf) === pocket);
   });
+}
+
+/** Where the screws are: at the mouth of the pocket a rounded edge, or a contour, leaves less, and no screw goes through it. */
+function through(subject: Subject, use: Use): Length {
+  const name = use(wanted(subject.spec.neck.pocket, 'neck.pocket'));
+  const cut = cutsOf(subject.spec).find(({ kind, id }) => kind === 'cavity' && id === name);
+  const own = use.fact(`cavity.${name}.void`);
+  const back = use.fact('face.back');
+  const [least] = use
+    .fact('neck.screw-holes')
+    .map((id) => {
+      const { xMm, yMm } = use.fact(`hole.${id}.spot`);
+      return { xMm, yMm, mm: own.kind === 'pocket' ? floorAt(own.floor, yMm) - depthOn(back, xMm, yMm) : 0 };
+    })
+    .toSorted((a, b) => a.mm - b.mm);
+  // A cavity of the back leaves none there: no neck stands in it. Without holes there is nothing to go through.
+  if (!cut || own.kind !== 'pocket' || own.opens === 'back' || !least) return use(hole('neck.through'));
+  const at = { ...least, through: 'floor', sharedMm2: 0, up: 1 } as const;
+  return withCauses(lengthOfMm(least.mm, 2), causesUpright(subject, use, 'back', { cut }, at));
 }
