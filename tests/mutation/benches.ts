@@ -76,8 +76,9 @@ const byHand: readonly Workspace[] = allFaults.map((fault) => ({
 const findings = { texts: false, around: true, sound: false };
 
 export const benches: readonly Held[] = [
-  ...[ofSample, ...demos].map((one) => ({ ...one, ...findings, sound: true })),
+  { ...ofSample, ...findings, sound: true },
   ...onEdges.map((one) => ({ ...one, ...findings, texts: true, around: false })),
   ...[...examples, ...cases].map((one) => ({ ...one, ...findings })),
+  ...demos.map((one) => ({ ...one, ...findings, sound: true })),
   ...byHand.map((one) => ({ ...one, ...findings, around: false })),
 ];

@@ -40,6 +40,8 @@ export const instrument = (): Plugin => ({
     const [path = id] = id.split('?');
     if (path.endsWith('/src/check/checks/all.generated.ts'))
       return code.replace(/\[([^\]]*)\];\s*$/, 'globalThis.platenSwitch.watched([$1]);\n');
+    if (path.endsWith('/src/derive/derive.ts'))
+      return code.replace(/(?<==>) (makeFacts\(.*\));\s*$/, ' globalThis.platenSwitch.derived(() => $1);\n');
     return isInstrumented(path) ? instrumented(code, path) : undefined;
   },
 });

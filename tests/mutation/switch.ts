@@ -3,6 +3,7 @@
  * which comparisons a check came to, so that no check is run again for one that it does not meet.
  */
 import type { Bench, Check, Fault } from '../../src/check/check.ts';
+import type { Facts } from '../../src/facts/facts.ts';
 
 export type Operator = '<' | '<=' | '>' | '>=' | '===' | '!==';
 export type Way = 'flipped' | 'moved';
@@ -35,7 +36,7 @@ export interface Ran {
 }
 
 /** More of one comparison in one judgement is a loop without an end, which no suite would wait for. */
-const ENDLESS = 20_000_000;
+const ENDLESS = 2_000_000;
 
 export class Switch {
   readonly sites: Site[] = [];
@@ -44,6 +45,8 @@ export class Switch {
   #times = 0;
   #met: Met | undefined;
   #ran: Ran[] | undefined;
+  #facts: Facts[] = [];
+  #derived = 0;
 
   /** Called by each instrumented file when it is loaded: the number of its first comparison. */
   register(sites: readonly Site[]): number {
@@ -82,7 +85,7 @@ export class Switch {
   /** What is met while something is done: by each check, and outside of any. */
   record(what: () => void): { readonly ran: readonly Ran[]; readonly outside: Met } {
     const [ran, outside]: [Ran[], Met] = [[], new Map()];
-    [this.#ran, this.#met] = [ran, outside];
+    [this.#ran, this.#met, this.#facts] = [ran, outside, []];
     try {
       what();
     } finally {
@@ -91,15 +94,45 @@ export class Switch {
     return { ran, outside };
   }
 
+  /** Nothing is derived from what a check says: facts of a workspace are derived once, and lent to each mutant tried on it. */
+  derived(facts: () => Facts): Facts {
+    if (this.#ran) {
+      const made = facts();
+      this.#facts.push(made);
+      return made;
+    }
+    const kept = this.#active === undefined ? undefined : this.#facts[this.#derived++];
+    return kept ? lent(kept) : facts();
+  }
+
   /** Does something with one comparison changed. */
   with<T>(site: number, as: Operator, what: () => T): T {
-    [this.#active, this.#as, this.#times] = [site, as, 0];
+    [this.#active, this.#as, this.#times, this.#derived] = [site, as, 0, 0];
     try {
       return what();
     } finally {
       this.#active = undefined;
     }
   }
+}
+
+/** The same facts with a record of their own of what has been looked at. */
+function lent(facts: Facts): Facts {
+  const consulted = new Set<string>();
+  return {
+    ...facts,
+    read(reader) {
+      const reading = facts.read(reader);
+      for (const id of reading.inputs) consulted.add(id);
+      return reading;
+    },
+    consulted() {
+      // What is put in while a set is gone through is gone through too.
+      const seen = new Set(consulted);
+      for (const id of seen) for (const input of facts.fact(id)?.inputs ?? []) seen.add(input);
+      return seen;
+    },
+  };
 }
 
 function plain(operator: Operator, a: unknown, b: unknown): boolean {
