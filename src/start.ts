@@ -101,6 +101,7 @@ function without(text: string, bases: readonly Document[], basedOn: string, spar
       'outline',
       'neck',
       'bridge',
+      'location',
       'grades',
     ])
       doc.delete(key);

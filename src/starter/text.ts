@@ -72,8 +72,8 @@ cavities:
     purpose: neck
   controls:
     setup: back
-    shape: { kind: rectangle, length: 62, width: 70 }
-    at: { x: 92, y: -100 }
+    shape: { kind: rectangle, length: 56, width: 60 }
+    at: { x: 92, y: -62 }
     floor: ${c.floor} ±0.4
     corner: ${c.corner}
     cutter: ${c.controls}
@@ -101,8 +101,8 @@ holes:
 # Plates over what is not to be seen: controls and tooling holes in the back, and in the top the holes of the drilling jig.
 covers:
   plate-a: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 0, y: 110 } }
-  plate-b: { face: back, shape: { kind: circle, diameter: 30 }, at: { x: 44, y: -30 } }
-  controls-cover: { face: back, shape: { kind: rectangle, length: 72, width: 80 }, at: { x: 92, y: -100 } }
+  plate-b: { face: back, shape: { kind: circle, diameter: 22 }, at: { x: 44, y: -30 } }
+  controls-cover: { face: back, shape: { kind: rectangle, length: 66, width: 70 }, at: { x: 92, y: -62 } }
 ${c.jigHoles.map(({ name, x, y, size }) => `  over-${name}: { face: top, shape: { kind: circle, diameter: ${size} }, at: { x: ${x}, y: ${y} } }`).join('\n')}
 
 # The 18th fret lies where the body ends: 227.7 from the bridge line.

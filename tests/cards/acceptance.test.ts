@@ -168,7 +168,10 @@ describe('the two tests of a gauge', () => {
   });
 
   test('a tape is asked for half the limits, and no ratio', () => {
-    const tape = (step: string) => findings(inch(`class: rule, unit: mm, resolution: ${step}`)).map(({ id }) => id);
+    const tape = (step: string) =>
+      findings(inch(`class: rule, unit: mm, resolution: ${step}`))
+        .flatMap((one) => [one, ...(one.follows ?? [])])
+        .map(({ id }) => id);
     expect(tape('0.1 mm')).toEqual([]);
     // Two readings lie in 17.05 to 17.35, 17.12 and 17.28, and half of 0.30 mm is 0.15 mm.
     expect(tape('0.16 mm')).toContain('gauge-too-coarse');

@@ -20,6 +20,8 @@ function findingsOf(files: Record<string, string>): Finding[] {
   return [...checked.findings, ...checked.models.flatMap((model) => model.findings)];
 }
 
+const whole = (finding: Finding): readonly Finding[] => [finding, ...(finding.follows ?? []).flatMap(whole)];
+
 export function holdExample(check: Kind, example: Example): void {
   const { id } = check;
   const { file, passes, fails, beside, also = [] } = example;
@@ -30,8 +32,9 @@ export function holdExample(check: Kind, example: Example): void {
   if (beside) expect(findingsOf(edited(more))).toEqual([]);
   const ofRight = findingsOf(rightOnly(files));
   // What is wrong with the left hand alone, or between the two, shows with both.
-  const found = ofRight.some((finding) => finding.id === id) ? ofRight : findingsOf(files);
-  const mine = found.filter((finding) => finding.id === id);
+  const found = ofRight.flatMap(whole).some((finding) => finding.id === id) ? ofRight : findingsOf(files);
+  // A caution may hang under another that it follows from.
+  const mine = found.flatMap(whole).filter((finding) => finding.id === id);
   expect(mine, found.map((finding) => `${finding.id}: ${finding.what}`).join('\n')).not.toEqual([]);
   expect(mine[0]!.severity).toBe(check.severity);
   const others = found.filter(

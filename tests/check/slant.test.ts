@@ -25,8 +25,8 @@ test.each([
 test('a caution that says which way and how far, and the way back', () => {
   const [one] = inSample(turned('2 deg'));
   expect(one).toMatchObject({ id: 'slant-other-way', severity: 'caution' });
-  expect(one!.what).toMatch(/bridge-pickup lies 2 deg askew with its bass end nearer to the bridge/);
-  expect(one!.mend).toContain('`angle: -2 deg`');
+  expect(one!.what).toMatch(/bridge-pickup lies 2° askew with its bass end nearer to the bridge/);
+  expect(one!.mend).toContain('`angle: -2°`');
 });
 
 test('the left hand, mirrored, by the same sign', () => {

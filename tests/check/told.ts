@@ -34,8 +34,14 @@ function told(files: Files, changes: readonly Change[]): Finding[] {
   return [...checked.findings, ...models.flatMap(({ findings }) => findings)];
 }
 
+/** With what hangs below. */
+const whole = (finding: Finding): readonly Finding[] => [finding, ...(finding.follows ?? []).flatMap(whole)];
+
 export const idsOf = (findings: readonly Finding[]): string[] => findings.map(({ id }) => id);
 
 /** What of it one check says. */
 export const saidBy = (id: string, findings: readonly Finding[]): string[] =>
-  findings.filter((one) => one.id === id).map(({ what }) => what);
+  findings
+    .flatMap(whole)
+    .filter((one) => one.id === id)
+    .map(({ what }) => what);

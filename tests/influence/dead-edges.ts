@@ -70,6 +70,9 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
       'neck.board-clearance ← thickness.blank',
       'neck.board-clearance ← thickness.body.back-faced',
       'neck.board-clearance ← thickness.part.(part).sized',
+      'neck.through ← thickness.blank',
+      'neck.through ← thickness.body.back-faced',
+      'neck.through ← thickness.part.(part).sized',
       'neck.plane.end ← thickness.blank',
       'neck.plane.end ← thickness.body.back-faced',
       'neck.plane.end ← thickness.part.(part).sized',
@@ -93,8 +96,14 @@ export const deadEdges: readonly { readonly reason: string; readonly edges: read
     edges: ['carve.cap-left ← carve.recurve.depth', 'edge.between-rounds ← edges.(part).round'],
   },
   {
+    reason:
+      'How far a cut lies off sideways counts where the face slopes: at the bridge line the tops of our models are level.',
+    edges: ['bridge.string-height ← plant.machines.*.place-error'],
+  },
+  {
     reason: 'Of many the least, or the most, counts: in no model of ours, and by no value tried, this one does.',
     edges: [
+      'neck.through ← neck.screw-holes',
       'body.between-faces ← carve.recurve.depth',
       'cavity.*.thinnest ← channels.*.into[*]',
       'cavity.*.thinnest ← left.cavity.*.channel.*',

@@ -16,8 +16,9 @@ const check: Check = {
     fails: 'title: Neck screw 8, gauge: 10',
   },
   run: ({ subject: { spec, plant }, facts }) => {
-    const { screws, pocket, kind } = spec.neck;
-    if (!screws && look(facts, (use) => use(kind)) === 'bolt-on')
+    const { screws, pocket, kind, heel } = spec.neck;
+    // A neck that is not yet described has no screws either.
+    if (!screws && heel && look(facts, (use) => use(kind)) === 'bolt-on')
       return [
         {
           at: kind.id,

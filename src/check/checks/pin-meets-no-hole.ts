@@ -16,6 +16,7 @@ const check: Check = {
     passes: 'setups:\n  back:',
     fails:
       'setups:\n  glue-face: { up: glue-face, rests-on: blank-back, pins: p2, hold: clamps, z-zero: touched-off, machine: router, fixture: tarn-back-right, program: "4100", cycle: 3 min }\n  back:',
+    also: ['route-out-of-order'],
   },
   run: (bench) =>
     setupOrder
