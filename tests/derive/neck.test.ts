@@ -79,7 +79,8 @@ test('play: 56.00 to 56.15 less 55.75 to 55.85', () => {
 test('screws: two inches less plate and wood', () => {
   const bite = valueOf(facts, 'neck.bite');
   expect(mm(bite.value)).toBeCloseTo(50.8 - 2 - 33.6, 6);
-  expect(mm(bite.low)).toBeCloseTo(50.8 - 2 - 33.8, 3);
+  // The floor ±0.2 at the tail of the pocket, y 152, and what it may fall, ±0.1 over its 76, as far as the screw at y 200.
+  expect(mm(bite.low)).toBeCloseTo(50.8 - 2 - (33.6 + 0.2 + (0.1 * (200 - 152)) / 76), 5);
   expect(valueOf(facts, 'neck.screw-holes')).toEqual(['neck-screw']);
 });
 
