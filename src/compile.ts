@@ -112,14 +112,14 @@ function checkModel(
 
 function outcomeOf(
   { findings: read }: ModelSource,
-  all: readonly Derived[],
+  everyHand: readonly Derived[],
   hands: readonly Derived[],
   workspace: Workspace,
   on: string,
 ): Pick<CheckedModel, 'cards' | 'findings'> {
   const known = [...workspace.findings, ...read];
   const made = hands.map(({ subject, facts }): Made & { found: readonly Finding[] } => {
-    const others = all.map((one) => one.subject).filter((other) => other !== subject);
+    const others = everyHand.map((one) => one.subject).filter((other) => other !== subject);
     const bench = { subject, facts, others, on, flow: flowOf(subject, facts), seen: [] };
     const found = runChecks(bench, ['spec', 'derived'], known);
     if ([...known, ...found].some(isError)) return { cards: [], seen: [], findings: [], found };
@@ -133,10 +133,10 @@ function outcomeOf(
   });
   // What follows from a mistake of the plant is said with the plant, once.
   const ofPlant = new Set(workspace.findings.map(keyOfFinding));
-  const hung = hang(unique([...workspace.findings, ...read, ...made.flatMap((one) => one.found)])).filter(
-    (finding) => !ofPlant.has(keyOfFinding(finding)),
-  );
-  const findings = inOrder(hands[0] ? withoutPermitted(hands[0], hung, on) : hung);
+  const all = unique([...workspace.findings, ...read, ...made.flatMap((one) => one.found)]);
+  // Before they hang: under a caution that is permitted another would be let stand unseen.
+  const standing = hands[0] ? withoutPermitted(hands[0], all, on) : all;
+  const findings = inOrder(hang(standing).filter((finding) => !ofPlant.has(keyOfFinding(finding))));
   return { findings, cards: findings.some(isError) ? [] : byStation(made.map((one) => one.cards)) };
 }
 

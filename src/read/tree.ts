@@ -130,8 +130,9 @@ function refers(node: Scalar, table: string, id: string, building: Building): bo
       what: `"${node.text}" is not among the ${what} of ${owner}.`,
       mend: offer(node.text, known),
       about: [id],
-      // A row that is gone or called otherwise is one mistake, wherever it is named.
-      cause: `${table}.${node.text}`,
+      // A row that is gone or called otherwise is one mistake wherever a model names it, and another wherever the plant does:
+      // what hangs under a finding of the plant is not said of the model.
+      cause: `${building.kind} ${table}.${node.text}`,
     }),
   );
   return false;

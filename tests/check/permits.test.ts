@@ -38,6 +38,20 @@ describe('a caution that somebody lets stand', () => {
       expect(idsOn(withPermit('Dry.', other(id)), '2026-11-25')).toEqual(['error permit-of-nothing']);
   });
 
+  // The time on the clock follows from the feed, and hangs under it: only the feed is let stand.
+  test('lets stand what it names and nothing that hangs below', () => {
+    const fast = { file: 'models/plant/plant.yaml', find: 'feed: 4.8 m/min', replace: 'feed: 48 m/min' };
+    const ids = (permits: string) => {
+      const lines = `${note}\n${permits}`;
+      const host = memoryHost(edited([fast, { file: 'models/tarn.yaml', find: note, replace: lines }]));
+      return compileAll(host, '2026-11-25').models[0]!.findings.map(({ id }) => id);
+    };
+    const tops = ids('');
+    expect(tops).toEqual(['chip-out-of-band']);
+    const left = ids(permit.replace('numeral-in-a-note', 'chip-out-of-band'));
+    expect(left).toEqual(['cycle-unlikely']);
+  });
+
   test('without a permit stands as a caution, and stops nothing', () => {
     const host = withPermit('Batch 7 first.', '');
     expect(idsOn(host, '2026-11-25')).toEqual(['caution numeral-in-a-note']);
