@@ -33,7 +33,7 @@ export interface Fault {
   readonly place?: Place;
   /** Ids of parts of the files it hangs on beyond facts: what is wrong with those explains it. */
   readonly hangsOn?: readonly string[];
-  /** Parts of the files that lack something because of it: a row of another kind than the one that was meant. */
+  /** Parts of the files that lack something because of it, as a row of another kind than was meant: no finding of their own. */
   readonly explains?: readonly string[];
   /** What makes it, where that makes others of this check as well: a floor under three pots, a row that is used twice. */
   readonly cause?: string;

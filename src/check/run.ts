@@ -28,7 +28,9 @@ export function runChecks(
       .filter((check) => check.stage === stage)
       .flatMap((check) => check.run(bench).map((fault) => finding(check, fault, bench, whole))),
   );
-  const about = [...known, ...found].filter(({ severity }) => severity === 'error').flatMap((one) => one.about);
+  const about = [...known, ...found]
+    .filter(({ severity }) => severity === 'error')
+    .flatMap((one) => [...one.about, ...(one.explains ?? [])]);
   const gaps = stages.includes('derived') ? underived(bench.subject, bench.facts, about, whole) : [];
   return [...gaps, ...found];
 }
@@ -53,7 +55,8 @@ function finding(check: Check, fault: Fault, bench: Bench, whole: Place): Findin
     why,
     mend: fault.mend,
     notes,
-    about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id)), ...(fault.explains ?? [])],
+    about: [fault.at, ...concerned.flatMap((id) => lineOf(facts, id))],
+    ...(fault.explains === undefined ? {} : { explains: fault.explains }),
     from: upstream(bench, [...concerned, ...(fault.hangsOn ?? [])]),
     ...(fault.cause === undefined ? {} : { cause: fault.cause }),
   };

@@ -32,6 +32,10 @@ export function sayCauses(q: Length, causes: readonly Cause[]): string {
   return (told.length > 0 ? told : shown.slice(0, 1)).map(({ name, said }) => `${said} (${name})`).join(' + ');
 }
 
+/** `, less ±0.12 mm (…) + …`: what a stack may be short by; nothing where it has no limits. */
+export const lessCauses = (q: Length): string =>
+  q.causes && q.causes.length > 0 ? `, less ${sayCauses(q, q.causes)}` : '';
+
 /** The lines of the largest of them, for the notes: at least a quarter of the whole. */
 export function notesOfCauses(causes: readonly Cause[]): { readonly at: string; readonly text: string }[] {
   const halves = new Map<string, number>();
@@ -49,8 +53,11 @@ export function notesOfCauses(causes: readonly Cause[]): { readonly at: string; 
 export const sayPoint = ({ x, y }: { x: number; y: number }, hand: Hand): string =>
   `x ${formatNumber(Math.round((hand === 'left' ? -x : x) * 1e6), 'mm', 1)}, y ${formatNumber(Math.round(y * 1e6), 'mm', 1)} mm`;
 
+/** With a capital in front. */
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** A piece of text as a sentence: a capital in front, a full stop behind. */
-export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+export const sentence = (text: string): string => `${capital(text)}.`;
 
 /** A share as people read it: `8.5 %`. */
 export const sayShare = (share: number, decimals = 1): string => withUnit(formatNumber(share, '%', decimals), '%');

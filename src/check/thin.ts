@@ -7,7 +7,7 @@ import { row } from '../facts/row.ts';
 import type { Length } from '../units/quantity.ts';
 import type { Bench, Fault } from './check.ts';
 import { look } from './check.ts';
-import { say, sayCauses, sayPoint } from './say.ts';
+import { say, lessCauses, sayPoint } from './say.ts';
 import { shapedAt } from './shaped.ts';
 
 /** Wood between a cut and a face, or another cut, that they are not meant to run into. */
@@ -76,7 +76,7 @@ export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: st
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);
   const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
-  const causes = wood.causes && wood.causes.length > 0 ? `, less ${sayCauses(wood, wood.causes)}` : '';
+  const causes = lessCauses(wood);
   const drawn = wood.value < 0 ? `they overlap by ${say(wood, -wood.value)}` : say(wood, wood.value);
   const least = leastNm > 0 ? `; it takes ${say(wood, leastNm)}` : '';
   return {

@@ -5,6 +5,8 @@ const WORDS: Readonly<Record<string, string>> = {
   'depth-error': 'error in depth',
   'place-error': 'error sideways',
   'blade-width': 'width of its blade',
+  'first-play': 'play on its first pin',
+  'second-play': 'play on its second pin',
   panel: 'wood it is mounted through',
   face: '',
 };
@@ -18,6 +20,8 @@ export function inWords(id: string): string {
     const [of, ...keys] = rest;
     return of === undefined ? wordOf(name) : [of, keys.map(wordOf).join(' ')].filter((part) => part !== '').join(', ');
   }
+  // Of a set-up on its pins.
+  if (table === 'location') return `set-up ${name}, ${rest.map(wordOf).join(' ')}`;
   if (table === 'stages') {
     const [stage = '', ...points] = rest;
     const point = points.map(wordOf).join(' ');

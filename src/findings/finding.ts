@@ -33,6 +33,8 @@ export interface Finding {
   readonly about: readonly string[];
   /** Ids of the facts it was found in and of all they came from. */
   readonly from?: readonly string[];
+  /** Parts of the files that lack something because of it: no gap there needs a finding of its own. */
+  readonly explains?: readonly string[];
   /** What makes it, where that makes others of its kind as well: one mistake, and the first of them stands for all. */
   readonly cause?: string;
   /** What follows from this one. */

@@ -5,7 +5,7 @@ import { highestPoint, partsOf, pointsOf } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { capital, say, sayCauses, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'back-shows-through-cap',
@@ -54,7 +54,7 @@ function withoutCap({ name, line, cap }: Shape): Fault[] {
   return [
     {
       at: cap.id,
-      what: `${name} is said to come through the cap, and the body is made of one slab: it has none.`,
+      what: `${capital(name)} is said to come through the cap, and the body is made of one slab: it has none.`,
       mend: 'Take `cap` out here, or give the body a cap.',
       against: [{ at: line, text: 'what is cut' }],
     },
@@ -101,5 +101,3 @@ function notThrough(
     hangsOn: [fact],
   };
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

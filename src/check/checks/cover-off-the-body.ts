@@ -2,7 +2,7 @@
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, lessCauses, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'cover-off-the-body',
@@ -35,7 +35,7 @@ function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
     room.value < 0
       ? `stands ${say(room, -room.value)} out over the edge of the body as drawn`
       : `lies ${say(room, room.value)} inside the edge of the body as drawn`;
-  const causes = room.causes && room.causes.length > 0 ? `, less ${sayCauses(room, room.causes)}` : '';
+  const causes = lessCauses(room);
   const inward = round ? round.wide.value - worst : -worst;
   const clear = round ? `, which brings it off the round of ${say(round.wide, round.wide.value)}` : '';
   const size = shape.length ?? shape.diameter;

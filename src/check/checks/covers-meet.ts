@@ -2,7 +2,7 @@
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, lessCauses, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'covers-meet',
@@ -36,7 +36,7 @@ function fault({ subject: { spec, hand }, facts }: Bench, a: string, b: string):
     room.value < 0
       ? `lie ${say(room, -room.value)} on each other as drawn`
       : `lie ${say(room, room.value)} apart as drawn`;
-  const causes = room.causes && room.causes.length > 0 ? `, less ${sayCauses(room, room.causes)}` : '';
+  const causes = lessCauses(room);
   const side = look(facts, (use) => use(face));
   return [
     {

@@ -1,7 +1,7 @@
 /** Under a ledge for a binding there is, at worst, the least wood the line wants, down to the other face. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, lessCauses, sayPoint } from '../say.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -35,7 +35,7 @@ function fault(bench: Bench, side: 'top' | 'back'): Fault[] {
   const wanted = least?.value ?? 0;
   if (worst > 0 && worst >= wanted) return [];
   const other = side === 'top' ? 'back' : 'top';
-  const causes = length.causes && length.causes.length > 0 ? `, less ${sayCauses(length, length.causes)}` : '';
+  const causes = lessCauses(length);
   const drawn = length.value < 0 ? `it goes ${say(length, -length.value)} through` : say(length, length.value);
   const shallower = deep.value - (wanted - worst);
   const own = spec.edges?.[other];

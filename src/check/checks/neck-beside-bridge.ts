@@ -23,7 +23,7 @@ const check: Check = {
       const { angle, at } = row(spec.cavities, pocket, 'cavities');
       return {
         pocket,
-        at: use(at.x) && use(at.y) && at.x.id,
+        at: at.x.id,
         x: use(at.x),
         y: use(at.y),
         turned: angle && { at: angle.id, q: use(angle) },

@@ -83,7 +83,7 @@ function deeper(bench: Bench, id: string): Fault[] {
     return [
       {
         at: beyond.id,
-        what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would leave ${say(deep, least - deep.value)} of wood at worst; the line asks for ${say(deep, seen.least.value)}.`,
+        what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would ${least > deep.value ? `leave ${say(deep, least - deep.value)} of wood` : 'come out on the other side'} at worst; the line asks for ${say(deep, seen.least.value)}.`,
         mend: `Let ${say(deep, noMore(least - seen.least.value))} pass at most, or leave more wood under that floor.`,
         against: [{ at: `left.cavity.${cut.id}.${seen.side}`, text: 'what is left there' }],
       },

@@ -1,7 +1,7 @@
 /** The rounds of both edges together are no higher than the edge, at worst. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, lessCauses, sayPoint } from '../say.ts';
 
 const check: Check = {
   id: 'rounds-meet',
@@ -30,7 +30,7 @@ const check: Check = {
     const worst = length.low ?? length.value;
     if (worst >= 0) return [];
     const both = seen.top.value + seen.back.value;
-    const causes = length.causes && length.causes.length > 0 ? `, less ${sayCauses(length, length.causes)}` : '';
+    const causes = lessCauses(length);
     // Whole hundredths, inward.
     const fits = Math.floor((both + worst) / 10_000) * 10_000;
     return [

@@ -3,7 +3,7 @@ import { cutId, cutsOf } from '../../facts/cuts.ts';
 import type { DerivedFacts } from '../../facts/facts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, lessCauses, sayPoint } from '../say.ts';
 import type { Tack } from '../tacks.ts';
 import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
@@ -45,7 +45,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   const { wood, left } = worst;
   const least = leastOf(worst);
   const there = least > 0 ? `${say(wood, least)} of wood are left` : 'nothing is left';
-  const causes = wood.causes && wood.causes.length > 0 ? `, less ${sayCauses(wood, wood.causes)}` : '';
+  const causes = lessCauses(wood);
   const place = sayPoint({ x: left.xMm, y: left.yMm }, subject.hand);
   const cut = cutsOf(subject.spec).find((one) => cutId(one) === worst.against);
   return [

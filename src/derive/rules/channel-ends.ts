@@ -2,7 +2,7 @@
 import type { Use } from '../../facts/facts.ts';
 import { byDefinition } from '../../facts/facts.ts';
 import type { CutId } from '../../facts/cuts.ts';
-import { cutId, cutsOf, isNamed } from '../../facts/cuts.ts';
+import { cutId, cutsOf, meantToMeet } from '../../facts/cuts.ts';
 import { hole } from '../../facts/leaf.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
@@ -64,12 +64,7 @@ function tubeOf(use: Use, id: string): Tube {
 function pastOf({ spec }: Subject, use: Use, id: string): PastCut | undefined {
   const cuts = cutsOf(spec);
   const own = cuts.find((cut) => cut.kind === 'channel' && cut.id === id)!;
-  const met = cuts.filter(
-    (cut) =>
-      cut !== own &&
-      ((own.spec.into ?? []).some((leaf) => isNamed(use(leaf), cut)) ||
-        (cut.spec.into ?? []).some((leaf) => isNamed(use(leaf), own))),
-  );
+  const met = cuts.filter((cut) => cut !== own && meantToMeet(use, own, cut));
   const past = runsOn(
     tubeOf(use, id),
     met.map((cut) => use.fact(`${cutId(cut)}.void`)),

@@ -7,10 +7,11 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Point } from '../../geometry/axes.ts';
 import { withCauses } from '../../units/arithmetic.ts';
 import type { Cause, Length } from '../../units/quantity.ts';
-import { lengthOfMm, toMm } from '../lengths.ts';
+import { lengthOfMm } from '../lengths.ts';
 import { pocketFrame } from '../pocket-frame.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
+import { pointOf } from './faces.ts';
 
 /** The bridge's middle as its own holes have it, and as the part that lies there has it. */
 export interface BridgeMiddle {
@@ -53,7 +54,7 @@ const mountNames = ({ spec }: Subject, use: Use): readonly string[] =>
   wanted(spec.bridge.mounts, 'bridge.mounts').holes.map((leaf) => use(leaf));
 
 function middleOf(subject: Subject, use: Use): BridgeMiddle {
-  const { spec, hand } = subject;
+  const { spec } = subject;
   const names = mountNames(subject, use);
   const [a, b] = names.map((name) => use.fact(`hole.${name}.spot`));
   if (!a || !b) return use(hole('bridge.mounts.holes'));
@@ -63,7 +64,7 @@ function middleOf(subject: Subject, use: Use): BridgeMiddle {
   const at = part === undefined ? undefined : spec.fittings![part]!.at;
   return {
     holes: { x: (a.xMm + b.xMm) / 2, y: (a.yMm + b.yMm) / 2 },
-    part: at && { x: toMm(use(at.x)) * (hand === 'left' ? -1 : 1), y: toMm(use(at.y)) },
+    part: at && pointOf(subject, use, at),
   };
 }
 
