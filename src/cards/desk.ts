@@ -51,9 +51,11 @@ export interface Noted {
   readonly readings: Reading[];
   /** Facts that name its gauges. */
   readonly gauges: Set<string>;
+  /** Facts it prints as one number, without limits. */
+  readonly figures: Set<string>;
 }
 
-export const blankRecord = (): Noted => ({ readings: [], gauges: new Set() });
+export const blankRecord = (): Noted => ({ readings: [], gauges: new Set(), figures: new Set() });
 
 export function deskAt(station: Station, subject: Subject, facts: Facts, use: Use, record: Noted): Desk {
   const { plant, spec } = subject;
@@ -107,7 +109,11 @@ export function deskAt(station: Station, subject: Subject, facts: Facts, use: Us
       name(
         row(plant.machines, use(wanted(at.machine, `plant.stations.${station.id}.machine`)), 'plant.machines').title,
       ),
-    figure: (ref, style) => figure(use, ref, style),
+    figure: (ref, style) => {
+      const shown = figure(use, ref, style);
+      record.figures.add(shown.fact);
+      return shown;
+    },
     limits: (ref, role) => read(ref, role, true),
     span: (ref, role) => read(ref, role, false),
   };

@@ -109,8 +109,8 @@ function accepts({ checks }: CardBody, desk: Desk): { readonly accepts?: Line } 
   };
 }
 
-function seenOn(card: Card, { readings, gauges }: Noted): CardSeen {
+function seenOn(card: Card, { readings, gauges, figures }: Noted): CardSeen {
   const notes = [...card.notes, ...captionsOf(card)].map(({ fact, text }: Name) => ({ fact, text }));
   const steps = card.steps.map(stepName);
-  return { station: card.key.station, readings, gauges: [...gauges], notes, steps };
+  return { station: card.key.station, readings, gauges: [...gauges], figures: [...figures], notes, steps };
 }

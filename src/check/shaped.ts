@@ -1,5 +1,6 @@
 /** What takes wood off a face at a place: the lines a finding points to where too little or too much is left there. */
 import { namesOf } from '../facts/row.ts';
+import type { ModelSpec } from '../facts/spec.generated.ts';
 import { awayFrom, contourDepth } from '../geometry/solid/contour.ts';
 import { furthestOf, profileAt } from '../geometry/solid/profile.ts';
 import type { Bench } from './check.ts';
@@ -36,7 +37,7 @@ export function shapedAt(bench: Bench, side: 'top' | 'back', x: number, y: numbe
       contourDepth(contour, x, y) > SHAPED_MM
         ? [
             {
-              at: spec.contours![contours[i]!]!.face.id,
+              at: sizeOf(spec.contours![contours[i]!]!).id,
               text: `contour ${contours[i]!}, which cuts here`,
               by: 'contour',
               overMm: awayFrom(contour, x, y),
@@ -47,6 +48,9 @@ export function shapedAt(bench: Bench, side: 'top' | 'back', x: number, y: numbe
     ...edgeAt(bench, side, x, y),
   ];
 }
+
+/** What makes a contour go as deep as it does. */
+const sizeOf = ({ slope, depth, face }: NonNullable<ModelSpec['contours']>[string]) => slope ?? depth ?? face;
 
 function edgeAt({ subject: { spec }, facts }: Bench, side: 'top' | 'back', x: number, y: number): readonly Shaping[] {
   const own = spec.edges?.[side];

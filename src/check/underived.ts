@@ -1,8 +1,8 @@
 /** Facts that cannot be derived although nobody has said why. */
-import type { Facts } from '../facts/facts.ts';
+import type { Fact, Facts } from '../facts/facts.ts';
 import { placeOf as placeOfMap } from '../facts/placed.ts';
 import type { Subject } from '../facts/subject.ts';
-import type { Finding, Kind, Place } from '../findings/finding.ts';
+import type { Finding, Kind, Note, Place } from '../findings/finding.ts';
 import { placeOf } from './place.ts';
 
 /** Something is not given, or numbers lead back to themselves. `about`: what other findings have said already. */
@@ -23,10 +23,22 @@ export function underived(subject: Subject, facts: Facts, about: readonly string
     for (const id of unexplained) {
       const what = `"${fact.label}" cannot be computed: ${id} is not given.`;
       const place = nearestMap(subject, id) ?? placeOf(facts, fact.id) ?? whole;
-      if (!gaps.has(id)) gaps.set(id, gap('number-not-derivable', id, place, what));
+      if (!gaps.has(id))
+        gaps.set(id, { ...gap('number-not-derivable', id, place, what), notes: namedAt(facts, fact, id) });
     }
   }
   return [...gaps.values()];
+}
+
+/** Of a row that lacks something, the line that names it: perhaps another was meant. */
+function namedAt(facts: Facts, { inputs }: Fact, missing: string): readonly Note[] {
+  const [root, , name] = missing.split('.');
+  if (root !== 'plant') return [];
+  return inputs.flatMap((id) => {
+    const state = facts.fact(id)?.state;
+    const place = state?.ok && state.value === name ? placeOf(facts, id) : undefined;
+    return place ? [{ place, text: `${name} is named here` }] : [];
+  });
 }
 
 export const isUnder = (id: string, above: string): boolean => id === above || id.startsWith(`${above}.`);

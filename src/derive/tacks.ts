@@ -4,8 +4,6 @@ import { partsOf } from '../facts/parts.ts';
 import { namesOf, present, row, wanted } from '../facts/row.ts';
 import type { PlantSpec } from '../facts/spec.generated.ts';
 import type { Subject } from '../facts/subject.ts';
-import { nominal } from '../units/arithmetic.ts';
-import type { Length } from '../units/quantity.ts';
 
 export type TackRow = NonNullable<PlantSpec['tacks']>[string];
 export type LineTacks = NonNullable<NonNullable<PlantSpec['lines']>[string]['tacks']>;
@@ -43,20 +41,3 @@ export function kindName(subject: Subject, use: Use, id: string): string {
 
 export const kindOf = (subject: Subject, use: Use, id: string): TackRow =>
   row(subject.plant.tacks, kindName(subject, use, id), 'plant.tacks');
-
-/** A size at its greatest. */
-export const most = (q: Length): Length => ({ ...nominal(q), value: q.high ?? q.value });
-
-/** A size at its least. */
-export const least = (q: Length): Length => ({ ...nominal(q), value: q.low ?? q.value });
-
-/** How wide the saw of a station cuts and how far it strays, at most. */
-export function sawOf({ plant }: Subject, use: Use, which: 'rough' | 'trim') {
-  const station = row(plant.stations, `${which}-sawing`, 'plant.stations');
-  const id = use(wanted(station.machine, `plant.stations.${which}-sawing.machine`));
-  const { kerf, wander } = row(plant.machines, id, 'plant.machines');
-  return {
-    kerf: most(use(wanted(kerf, `plant.machines.${id}.kerf`))),
-    wander: most(use(wanted(wander, `plant.machines.${id}.wander`))),
-  };
-}

@@ -4,6 +4,8 @@ export interface CardSeen {
   readonly readings: readonly Reading[];
   /** Facts that name the gauges of this card, with limits to read or without. */
   readonly gauges: readonly string[];
+  /** Facts printed as one number, without limits. */
+  readonly figures: readonly string[];
   /** What its steps are called: the last part of the id of each sentence. */
   readonly steps: readonly string[];
   /** Texts in somebody's own words. */

@@ -82,3 +82,9 @@ export function mergedCauses(causes: readonly Cause[]): Cause[] {
   }
   return [...merged.values()].filter((cause) => cause.sensitivity !== 0);
 }
+
+/** A size at its greatest. */
+export const most = <K extends Kind>(q: Quantity<K>): Quantity<K> => ({ ...nominal(q), value: q.high ?? q.value });
+
+/** A size at its least. */
+export const least = <K extends Kind>(q: Quantity<K>): Quantity<K> => ({ ...nominal(q), value: q.low ?? q.value });

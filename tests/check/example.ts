@@ -5,7 +5,7 @@ import type { Example, Finding, Kind } from '../../src/findings/finding.ts';
 import { positionOf } from '../../src/findings/render.ts';
 import { memoryHost } from '../../src/host/memory.ts';
 import { morePictures } from '../cases/pictures.ts';
-import { edited, sample } from '../cases/workspace.ts';
+import { edited } from '../cases/workspace.ts';
 
 /** Without the left hand, blanks in its place: it takes as long as the right one and mostly says the same. */
 const rightOnly = (files: Record<string, string>): Record<string, string> => ({
@@ -42,8 +42,8 @@ export function holdExample(check: Kind, example: Example): void {
   );
   expect(others.map((finding) => `${finding.id}: ${finding.what}`)).toEqual([]);
   // It stands where the text was changed, or shows that place in its notes.
-  const text = edited([{ file, find: passes, replace: fails }])[file]!;
-  const start = sample()[file]!.indexOf(passes);
+  const text = files[file]!;
+  const start = edited(more)[file]!.indexOf(passes);
   const lines = [positionOf(text, start).line, positionOf(text, start + Math.max(fails.length, 1)).line];
   const places = mine.flatMap((finding) => [finding.place, ...finding.notes.map(({ place }) => place)]);
   const at = places.filter((place) => place.file === file).map((place) => positionOf(text, place.start).line);

@@ -1648,7 +1648,7 @@ edges: { top: { ledge: { width: 20, depth: 12 }, cutter: mill-16-long } }
 edges: { top: { round: 25, cutter: bevel-50 }, back: { round: 25, cutter: bevel-50 } }
 `,
     expected: ['edges'],
-    several: 'Two edges, each too deep for the other.',
+    several: 'Two edges, each too deep for the other, and a cutter that makes bevels.',
   },
   {
     name: 'brae: round of the back into the pocket',
@@ -1672,6 +1672,7 @@ edges: { back: { round: 30, cutter: bevel-50 } }
 edges: { back: { round: 20, cutter: bevel-50 } }
 `,
     expected: ['edges', 'base/bolt-on: covers.neck-plate', 'base/bolt-on: covers.neck-plate.at'],
+    several: 'The cutter makes a bevel, too.',
   },
 ];
 

@@ -1,7 +1,7 @@
 /** Between its two faces the body is nowhere thinner than a floor may be: contours, bevel and arch leave that much. */
-import { namesOf } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { shapedAt } from '../shaped.ts';
 import { say, sayCauses, sayPoint } from '../say.ts';
 import { leastWanted } from '../thin.ts';
 
@@ -25,15 +25,19 @@ const check: Check = {
     const { wood, left } = found;
     const worst = wood.low ?? wood.value;
     if (worst >= Math.max(least?.value ?? 0, 1)) return [];
-    const at = namesOf(spec.contours).map((id) => spec.contours![id]!.kind.id);
-    const [first, ...others] = [...at, spec.carve.kind.id];
+    const shaping = (['top', 'back'] as const).flatMap((side) => shapedAt(bench, side, left.xMm, left.yMm));
+    // A contour is the likelier mistake; where nothing is shaped the body is too thin as a whole.
+    const [first, ...others] = [
+      ...shaping.filter(({ by }) => by === 'contour'),
+      ...shaping.filter(({ by }) => by !== 'contour'),
+    ];
     return [
       {
-        at: first ?? spec.carve.kind.id,
+        at: first?.at ?? spec.carve.kind.id,
         what: `Between top and back ${say(wood, Math.max(0, worst))} of wood are left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${say(wood, wood.value)} as drawn, less ${sayCauses(wood, wood.causes ?? [])}.`,
         mend: 'Make a contour flatter, or begin it nearer to the edge.',
         against: [
-          ...others.map((other) => ({ at: other, text: 'what shapes it too' })),
+          ...others.map(({ at, text }) => ({ at, text })),
           ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
         ],
         hangsOn: ['body.between-faces'],

@@ -1,4 +1,4 @@
-/** A hole is drilled with a drill of its own diameter. */
+/** A hole is drilled with a drill of its own diameter, through a jig too. */
 import type { Leaf } from '../../facts/leaf.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Length } from '../../units/quantity.ts';
@@ -8,6 +8,9 @@ import { say } from '../say.ts';
 
 /** A drill is no truer than this to its own size: 8 mm and .315 in are one drill. */
 const SAME_NM = 20_000;
+
+/** Between a hole of a pattern and the drill that makes it: what reaming and a fit may add. Common practice, no source. */
+const REAMED_NM = 300_000;
 
 const check: Check = {
   id: 'drill-of-another-size',
@@ -22,7 +25,10 @@ const check: Check = {
   },
   run: (bench) => {
     const { holes, channels } = bench.subject.spec;
-    return [holes, channels].flatMap((table) => namesOf(table).flatMap((id) => fault(bench, table![id]!)));
+    return [
+      ...[holes, channels].flatMap((table) => namesOf(table).flatMap((id) => fault(bench, table![id]!))),
+      ...jigFaults(bench),
+    ];
   },
 };
 export default check;
@@ -47,4 +53,30 @@ function fault({ subject: { plant }, facts }: Bench, { diameter, drill }: Drille
       against: [{ at: seen.row, text: 'diameter of the drill' }],
     },
   ];
+}
+
+/** What the drill of a bushing makes, beside the hole of the pattern. */
+function jigFaults({ subject: { spec, plant }, facts }: Bench): Fault[] {
+  const holes = look(facts, (use) => {
+    const { pattern, bushings } = row(plant.jigs, use(spec.location.jig), 'plant.jigs');
+    const of = row(plant.patterns, use(pattern), 'plant.patterns').holes;
+    return namesOf(bushings).flatMap((id) => {
+      const { drill } = bushings![id]!;
+      const diameter = of[id]?.diameter;
+      return diameter ? [{ id, hole: use(diameter), at: diameter.id, drill: use(drill), row: drill.id }] : [];
+    });
+  });
+  return (holes ?? []).flatMap(({ id, hole, at, drill, row: by }) => {
+    const [thin, thick] = [drill.low ?? drill.value, drill.high ?? drill.value];
+    const [least, most] = [hole.low ?? hole.value, hole.high ?? hole.value];
+    if (thick <= most + REAMED_NM && thin >= least - REAMED_NM) return [];
+    return [
+      {
+        at,
+        what: `Hole ${id} of the pattern is to be ${say(hole, least)} to ${say(hole, most)}, and the jig drills it with a drill of ${say(drill, thin)} to ${say(drill, thick)}.`,
+        mend: `Give the bushing a drill of ${say(hole, least)}, or make the hole that of the drill.`,
+        against: [{ at: by, text: 'the drill of the bushing' }],
+      },
+    ];
+  });
 }

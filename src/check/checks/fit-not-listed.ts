@@ -18,7 +18,7 @@ const check: Check = {
     file: 'models/plant/plant.yaml',
     passes: 'neck: { at: { x: 0, y: 200 }, diameter: 10, fit: H8 }',
     fails: 'neck: { at: { x: 0, y: 200 }, diameter: 20, fit: H8 }',
-    also: ['hole-left-in-white', 'pins-do-not-go-in', 'wall-too-thin'],
+    also: ['drill-of-another-size', 'hole-left-in-white', 'pins-do-not-go-in', 'wall-too-thin'],
   },
   run: (bench) => {
     const { spec, plant } = bench.subject;

@@ -25,12 +25,14 @@ function faults({ subject: { spec, plant }, facts }: Bench, { setup, fixture, zo
   const seen = look(facts, (use) => {
     const machine = use(spec.setups[setup]!.machine);
     const { interlock, friction } = wanted(row(plant.machines, machine, 'plant.machines').vacuum, 'vacuum');
+    const factorLeaf = wanted(plant.plant?.['hold-factor'], 'plant.plant.hold-factor');
     return {
       steps: use.fact(`hold.${setup}.steps`),
       opened: use.fact(`zones.${setup}.opened`),
       difference: use.fact(`hold.${setup}.difference`),
       friction: use(friction),
-      factor: use(wanted(plant.plant?.['hold-factor'], 'plant.plant.hold-factor')),
+      factor: use(factorLeaf),
+      factorAt: factorLeaf.id,
       at: interlock.id,
     };
   });
@@ -57,7 +59,11 @@ function faults({ subject: { spec, plant }, facts }: Bench, { setup, fixture, zo
       at: fixture.title,
       what: `In set-up ${setup}, ${nameOfStep(poor.step)} pushes sideways with up to ${sayAs(newton, poor.side)}, and the vacuum holds ${sayAs(newton, poor.holds)}: ${plain(friction)} × ${of} ÷ ${plain(factor)}.${without}`,
       mend: `Give ${fixture.id} ${sayAs({ kind: 'area', value: 0, unit: 'cm²', decimals: 0 }, Math.ceil(lacks * 1e4) / 1e4)} more of zones that hold through it${later ? `, or cut ${nameOfStep(later.step)} after it` : ''}, or take a lighter cut.`,
-      against: [{ at: seen.at, text: 'least vacuum the interlock lets through' }],
+      against: [
+        { at: seen.at, text: 'least vacuum the interlock lets through' },
+        ...poor.from.map((at) => ({ at, text: 'how hard the cutter pushes and pulls at most' })),
+        { at: seen.factorAt, text: 'factor of the plant' },
+      ],
       hangsOn: [`hold.${setup}.steps`],
     },
   ];

@@ -1,6 +1,7 @@
 /** The rounds of both edges together are no higher than the edge, at worst. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { shapedAt } from '../shaped.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
 
 const check: Check = {
@@ -17,7 +18,9 @@ const check: Check = {
       'crown: { from: 95 } }\nedges: { top: { round: 23, cutter: ball-20 }, back: { round: 23, cutter: ball-20 } }\n',
     also: ['cutter-of-wrong-kind'],
   },
-  run: ({ subject: { spec, hand }, facts }) => {
+  run: (bench) => {
+    const { subject, facts } = bench;
+    const { spec, hand } = subject;
     const [top, back] = [spec.edges?.top?.round, spec.edges?.back?.round];
     if (!top || !back) return [];
     const seen = look(facts, (use) => ({
@@ -41,7 +44,12 @@ const check: Check = {
           fits > 0
             ? `Make them no more than ${say(length, fits)} together.`
             : 'Leave one out, or leave more wood between top and back there.',
-        against: [{ at: top.id, text: 'the round of the top' }],
+        against: [
+          { at: top.id, text: 'the round of the top' },
+          ...(['top', 'back'] as const)
+            .flatMap((side) => shapedAt(bench, side, xMm, yMm))
+            .flatMap(({ at, text, by }) => (by === 'edge' ? [] : [{ at, text }])),
+        ],
         hangsOn: ['edge.between-rounds'],
       },
     ];

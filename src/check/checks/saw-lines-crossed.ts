@@ -1,4 +1,5 @@
-/** The first saw cut runs outside the second, the second outside the outline. */
+/** The first saw, where it strays inward, still leaves the second a whole kerf of wood outside its line. */
+import { sawOf } from '../../facts/saw.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -7,23 +8,43 @@ const check: Check = {
   id: 'saw-lines-crossed',
   stage: 'derived',
   severity: 'error',
-  why: 'A second cut outside the first finds no wood to follow, and a blade inside the outline has cut the body.',
+  why: 'A second cut outside the first finds no wood to follow; where part of its kerf is in the air, the blade runs off into the cut before.',
   mend: 'Put the rough line further out than the trim line.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'rough-line: 6\n',
     fails: 'rough-line: 2\n',
   },
-  run: ({ facts }) => {
-    const seen = look(facts, (use) => ({ rough: use.fact('saw.rough.distance'), trim: use.fact('saw.trim.distance') }));
-    if (!seen || seen.rough.value > seen.trim.value) return [];
-    const { rough, trim } = seen;
+  run: ({ subject, facts }) => {
+    const lines = look(facts, (use) => ({
+      rough: use.fact('saw.rough.distance'),
+      trim: use.fact('saw.trim.distance'),
+    }));
+    if (!lines) return [];
+    const { rough, trim } = lines;
+    // A saw whose kerf nobody gave is held to the bare lines.
+    const saws = look(facts, (use) => ({ rough: sawOf(subject, use, 'rough'), trim: sawOf(subject, use, 'trim') }));
+    const strays = saws?.rough.wander.value ?? 0;
+    const kerf = saws?.trim.kerf.value ?? 0;
+    const needed = trim.value + kerf + strays;
+    if (rough.value > trim.value && rough.value >= needed) return [];
+    const sum = saws
+      ? `: ${say(trim, trim.value)} + ${say(trim, kerf)} for its kerf + ${say(trim, strays)} that the rough saw strays = ${say(trim, needed)}`
+      : '';
     return [
       {
         at: 'saw.rough.distance',
-        what: `The rough line is ${say(rough, rough.value)} outside the outline, the trim line ${say(trim, trim.value)}: rough must be the greater.`,
-        mend: `Put the rough line more than ${say(rough, trim.value)} outside.`,
-        against: [{ at: 'saw.trim.distance', text: 'the trim line' }],
+        what: `The rough line is ${say(rough, rough.value)} outside the outline, the trim line ${say(trim, trim.value)}: no whole kerf of wood is left for the trim saw${sum}.`,
+        mend: `Put the rough line at least ${say(rough, needed)} outside, or the trim line nearer to the outline.`,
+        against: [
+          { at: 'saw.trim.distance', text: 'the trim line' },
+          ...(saws
+            ? [
+                { at: saws.trim.at.kerf, text: 'how wide the trim saw cuts' },
+                { at: saws.rough.at.wander, text: 'how far the rough saw strays' },
+              ]
+            : []),
+        ],
       },
     ];
   },

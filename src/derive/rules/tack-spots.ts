@@ -10,11 +10,12 @@ import { evenOffset } from '../../geometry/even-offset.ts';
 import { signedArea } from '../../geometry/measure.ts';
 import { contains } from '../../geometry/nearness.ts';
 import { spreadAlong } from '../../geometry/spread-along.ts';
+import { most } from '../../units/arithmetic.ts';
 import type { Length, Quantity } from '../../units/quantity.ts';
 import { lengthOfMm, toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { hasJoint, kindName, kindOf, lineTacks, most, ownTacks, tackIds } from '../tacks.ts';
+import { hasJoint, kindName, kindOf, lineTacks, ownTacks, tackIds } from '../tacks.ts';
 
 /** A tack as it stands at the joint, seen from the top, in this hand. */
 export interface TackSpot {

@@ -14,12 +14,13 @@ import { bounds } from '../../geometry/measure.ts';
 import { difference, offset, union } from '../../geometry/offset.ts';
 import type { Region } from '../../geometry/polygon.ts';
 import { stadium } from '../../geometry/stadium.ts';
-import { add, scale, subtract } from '../../units/arithmetic.ts';
+import { add, most, scale, subtract } from '../../units/arithmetic.ts';
 import type { Length } from '../../units/quantity.ts';
 import { toMm } from '../lengths.ts';
 import type { Rule } from '../rule.ts';
 import { derivation } from '../rule.ts';
-import { hasJoint, most, sawOf } from '../tacks.ts';
+import { sawOf } from '../../facts/saw.ts';
+import { hasJoint } from '../tacks.ts';
 
 /** What stands between the outline and the edge of the wood, from the inside out. */
 export interface TackBand {

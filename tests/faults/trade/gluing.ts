@@ -132,6 +132,7 @@ export const gluing: readonly ByHand[] = [
     find: 'machining-after: 12 h',
     replace: 'machining-after: 12 min',
     expected: ['adhesives.lamination-white.machining-after'],
+    caution: 'How long a joint needs is the maker’s word: of a number far from any known one no more can be said.',
   },
   {
     name: 'skerry: yield of 168 %',

@@ -69,6 +69,7 @@ export const leftHand: readonly ByHand[] = [
       'patterns.p2-left',
       'tarn: handed.left.location.jig',
     ],
+    caution: 'A pattern of another design can be sound.',
   },
   {
     name: 'tarn: left fixture marked right',
