@@ -2,6 +2,7 @@
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bore, cuts, line, ring, screw, section, slab } from '../sketch.ts';
 import { sayRoot, screwedHoles } from '../screws.ts';
 
 const check: Check = {
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'length: 7/16 in, head: 6.6, holds: 2.0',
     fails: 'length: 7/16 in, thread: 6, head: 6.6, holds: 2.0',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 16], width: 1.6 })),
+    screw([30, 0], [30, 14], { width: 6, head: 11 }),
+    line('M 33 4 L 37 6 L 39 5 L 44 8 M 27 7 L 23 8 L 21 11 L 16 11 M 33 9 L 37 12 L 41 11.4'),
+    ring(38.6, 7.6, 4),
+  ),
   run: (bench) =>
     screwedHoles(bench).flatMap(({ id, hole, name, thread, length }): Fault[] => {
       const seen = look(bench.facts, (use) => ({

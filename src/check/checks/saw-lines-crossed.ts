@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, plan, sawLine, waste } from '../sketch.ts';
 
 const check: Check = {
   id: 'saw-lines-crossed',
@@ -14,6 +15,7 @@ const check: Check = {
     passes: 'rough-line: 6\n',
     fails: 'rough-line: 2\n',
   },
+  sketch: plan(waste(-12, 2), sawLine(11), across(1, 2, 11)),
   run: ({ facts }) => {
     const seen = look(facts, (use) => ({ rough: use.fact('saw.rough.distance'), trim: use.fact('saw.trim.distance') }));
     if (!seen || seen.rough.value > seen.trim.value) return [];
