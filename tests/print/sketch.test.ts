@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { all } from '../../src/check/checks/all.generated.ts';
 import type { Check } from '../../src/check/check.ts';
+import { bore, cut, cuts, gap } from '../../src/check/sketch.ts';
 import { SKETCH_MM, type Sketch } from '../../src/findings/sketch.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { parsePath } from '../../src/geometry/path.ts';
@@ -72,6 +73,26 @@ describe.each(sketched)('%s', (id, sketch) => {
 test('no two checks have the same one', () => {
   const pictures = sketched.map(([, sketch]) => JSON.stringify(sketch));
   expect(new Set(pictures).size).toBe(pictures.length);
+});
+
+test('a distance too short for its arrow is pointed at from both sides, a longer one from within', () => {
+  const heads = (length: number) =>
+    gap(30, 5, 5 + length).flatMap((mark) => (mark.kind === 'arrow' ? [[mark.from[1], mark.to[1], mark.both]] : []));
+  expect(heads(2)).toEqual([
+    [1, 5, undefined],
+    [11, 7, undefined],
+  ]);
+  expect(heads(10)).toEqual([[5, 15, true]]);
+});
+
+test('cuts that run into each other leave no wall between them: the air of each lies on the walls of all', () => {
+  const marks = cuts(cut({ from: 8, to: 30, depth: 9 }), bore({ from: [28, 5], to: [50, 5], width: 3 }));
+  expect(marks.map((mark) => (mark.kind === 'shape' ? (mark.fill ?? mark.line) : ''))).toEqual([
+    'wall',
+    'wall',
+    'air',
+    'air',
+  ]);
 });
 
 test('a title is escaped, and said to those who cannot see it', () => {

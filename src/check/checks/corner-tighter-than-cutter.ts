@@ -19,7 +19,7 @@ const check: Check = {
   },
   sketch: plan(
     field(),
-    shape('M -29 16 V -9 H 12 V 16 Z', 'air'),
+    shape('M -29.4 16.4 V -9 H 12 V 16.4 Z', 'air'),
     shape('M 12 -9 H 4 A 8 8 0 0 1 12 -1 Z', 'wood'),
     line('M -29 -9 H 4 A 8 8 0 0 1 12 -1 V 16'),
     ideal('M 4 -9 H 12 V -1'),

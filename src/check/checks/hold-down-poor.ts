@@ -5,7 +5,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
-import { bed, gasket, ideal, push, rect, section, slab } from '../sketch.ts';
+import { bed, cutter, gasket, ideal, push, rect, section, slab } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum, nameOfStep } from '../zones.ts';
 
@@ -18,11 +18,12 @@ const check: Check = {
   example: { file: 'models/plant/plant.yaml', passes: 'interlock: 70 kPa', fails: 'interlock: 40 kPa' },
   sketch: section(
     bed(),
-    slab({ left: 16, right: 54, top: 0, bottom: 15 }),
-    ideal(rect(10, 0, 48, 15)),
-    gasket(17, 15),
-    gasket(45, 15),
-    push([3.6, 6], [15.4, 6]),
+    slab({ left: 18, right: 56, bottom: 15 }),
+    ideal(rect(11, 0, 49, 15)),
+    gasket(19, 15),
+    gasket(46, 15),
+    cutter({ x: 13.8, tip: 8, width: 8, flutes: 10 }),
+    push([28, 7], [44, 7]),
   ),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };

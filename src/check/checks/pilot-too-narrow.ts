@@ -20,8 +20,8 @@ const check: Check = {
     slab(),
     cuts(bore({ from: [30, 0], to: [30, 16], width: 1.6 })),
     screw([30, 0], [30, 14], { width: 6, head: 11 }),
-    line('M 33 4 L 37 6 L 39 5 L 44 8 M 27 7 L 23 8 L 21 11 L 16 11 M 33 9 L 37 12 L 41 11.4'),
-    ring(38.6, 7.6, 4),
+    line('M 33 5.6 L 37 4.8 L 41 6.2 L 47 5.2 M 27 6 L 23 6.8 L 19 5.6 L 13 6.4 M 32 9.8 L 36 10.6 L 42 9.4'),
+    ring(40, 5.6, 4),
   ),
   run: (bench) =>
     screwedHoles(bench).flatMap(({ id, hole, name, thread, length }): Fault[] => {

@@ -15,8 +15,6 @@ export function outlinePath(grow = 0, turn = 0): string {
 }
 
 export const outline = (): SketchMark[] => shape(outlinePath(), 'wood', 'edge');
-/** With no grain in it, where much else is to be seen. */
-export const blank = (): SketchMark[] => shape(outlinePath(), 'air', 'edge');
 export const centreline = (from = -28, to = 28): SketchMark[] => line(`M ${from} 0 H ${to}`, 'centre');
 
 /** A pocket seen into. */

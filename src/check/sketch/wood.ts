@@ -41,29 +41,24 @@ export function slab({
   fill = 'wood',
 }: Slab = {}): SketchMark[] {
   const [x, w] = [left ?? LEFT, right ?? RIGHT];
-  const ends = {
-    right: right === undefined ? torn(w, top, bottom) : '',
-    left: left === undefined ? torn(x, bottom, top) : '',
-  };
-  const upper = face ?? `H ${w}`;
-  const lower = under ?? `H ${x}`;
-  const whole = `M ${x} ${top} ${upper} ${right === undefined ? ends.right : ''} L ${w} ${bottom} ${lower} ${ends.left} Z`;
-  const edges =
-    `M ${x} ${top} ${upper} ${right === undefined ? 'M' : 'L'} ${w} ${bottom} ${lower}` +
-    (left === undefined ? '' : ` L ${x} ${top}`);
-  const ways =
-    right === undefined || left === undefined
-      ? line(`M ${w} ${top} ${ends.right} M ${x} ${bottom} ${ends.left}`, 'thin')
-      : [];
-  if (glue === undefined) return [...shape(whole, fill), ...ways, ...line(edges)];
-  const cap = `M ${x} ${top} ${upper} V ${glue} H ${x} Z`;
-  const back = `M ${x} ${glue} H ${w} V ${bottom} ${lower} Z`;
+  const [upper, lower] = [face ?? `H ${w}`, under ?? `H ${x}`];
+  const rightEnd = right === undefined ? torn(w, top, bottom) : `L ${w} ${bottom}`;
+  const leftEnd = left === undefined ? torn(x, bottom, top) : 'Z';
+  const edges = line(
+    `M ${x} ${top} ${upper} ${right === undefined ? `M ${w} ${bottom}` : rightEnd} ${lower} ${left === undefined ? '' : `L ${x} ${top}`}`,
+  );
+  const ends = [
+    ...(right === undefined ? line(`M ${w} ${top} ${rightEnd}`, 'thin') : []),
+    ...(left === undefined ? line(`M ${x} ${bottom} ${leftEnd}`, 'thin') : []),
+  ];
+  if (glue === undefined)
+    return [...shape(`M ${x} ${top} ${upper} ${rightEnd} ${lower} ${leftEnd}`, fill), ...ends, ...edges];
   return [
-    ...shape(back, 'wood'),
-    ...shape(cap, 'cap'),
-    ...line(`M ${x} ${glue} H ${w}`, 'edge'),
-    ...ways,
-    ...line(edges),
+    ...shape(`M ${x} ${glue} H ${w} V ${bottom} ${lower} Z`, 'wood'),
+    ...shape(`M ${x} ${top} ${upper} V ${glue} H ${x} Z`, 'cap'),
+    ...line(`M ${x} ${glue} H ${w}`),
+    ...ends,
+    ...edges,
   ];
 }
 
