@@ -17,19 +17,26 @@ const LINES: Readonly<Record<SketchLine, { readonly width: number; readonly dash
   wrong: { width: 0.9 },
 };
 
-const stroke = (path: string, width = 0.25): string => `<path d="${path}" stroke="#000" stroke-width="${width}"/>`;
-
-/** Tiles of hatching. Air and metal are plain. */
-const TILES: Readonly<
-  Partial<Record<SketchFill, { readonly size: number; readonly turn: number; readonly in: string }>>
-> = {
-  wood: { size: 2.4, turn: 45, in: stroke('M0 1.2H2.4') },
-  cap: { size: 1.3, turn: -45, in: stroke('M0 .65H1.3') },
-  soft: { size: 0.8, turn: 45, in: stroke('M0 .4H.8M.4 0V.8') },
-  bed: { size: 1.6, turn: 0, in: stroke('M0 .8H1.6') },
-  removed: { size: 1.6, turn: 45, in: '<circle cx=".8" cy=".8" r=".28"/>' },
+/** Hatching: lines so far apart, at one slope or at two. Lines, no pattern: a browser prints a pattern as dots. */
+interface Hatching {
+  readonly apart: number;
+  /** How far a line falls along the way. */
+  readonly slopes: readonly (-1 | 0 | 1)[];
+  readonly pen: string;
+}
+const HATCHED = 'stroke="#000" stroke-width="0.25"';
+const HATCHINGS: Readonly<Partial<Record<SketchFill, Hatching>>> = {
+  wood: { apart: 3.4, slopes: [1], pen: HATCHED },
+  cap: { apart: 1.9, slopes: [-1], pen: HATCHED },
+  soft: { apart: 1.1, slopes: [1, -1], pen: HATCHED },
+  bed: { apart: 1.6, slopes: [0], pen: HATCHED },
+  // Dashes of no length with round ends: dots.
+  removed: {
+    apart: 2.2,
+    slopes: [1],
+    pen: 'stroke="#000" stroke-width="0.56" stroke-linecap="round" stroke-dasharray="0 2"',
+  },
 };
-const PLAIN: Readonly<Partial<Record<SketchFill, string>>> = { air: '#fff', metal: '#ccc' };
 
 const HEADS = { thin: { long: 1.8, half: 0.5 }, wrong: { long: 2.6, half: 1.2 } } as const;
 const CROSS = { radius: 2, arm: 0.95 };
@@ -38,33 +45,46 @@ const HALO = 0.5;
 
 /** `uid` is unique in the page; `title` says what it shows to those who cannot see it. */
 export function drawSketch({ from, marks }: Sketch, uid: string, title: string): string {
-  const id = (fill: SketchFill) => identifier(uid, fill);
+  const id = (what: string) => identifier(uid, what);
   const fills = [...new Set(marks.flatMap((mark) => (mark.kind === 'shape' && mark.fill ? [mark.fill] : [])))];
-  const tiles = fills.map((fill) => tile(fill, id(fill))).join('');
+  const hatchings = fills.map((fill) => hatching(fill, id(fill), from)).join('');
+  const drawn = marks.map((mark, i) => {
+    if (mark.kind === 'cross') return cross(mark.at);
+    return mark.kind === 'arrow' ? arrow(mark) : area(mark, id, id(String(i)));
+  });
   return (
     `<svg class="sketch" xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(title)}" ` +
     `width="${SKETCH_MM.width}mm" height="${SKETCH_MM.height}mm" ` +
     `viewBox="${num(from[0])} ${num(from[1])} ${SKETCH_MM.width} ${SKETCH_MM.height}">` +
-    `${tiles === '' ? '' : `<defs>${tiles}</defs>`}${marks.map((mark) => drawn(mark, id)).join('')}</svg>`
+    `${hatchings === '' ? '' : `<defs>${hatchings}</defs>`}${drawn.join('')}</svg>`
   );
 }
 
-function tile(fill: SketchFill, id: string): string {
-  const made = TILES[fill];
+/** Over the whole frame; each area shows its own part of it. */
+function hatching(fill: SketchFill, id: string, [left, top]: At): string {
+  const made = HATCHINGS[fill];
   if (!made) return '';
-  return (
-    `<pattern id="${id}" width="${made.size}" height="${made.size}" patternUnits="userSpaceOnUse" ` +
-    `patternTransform="rotate(${made.turn})"><path d="M0 0H${made.size}V${made.size}H0Z" fill="#fff"/>${made.in}</pattern>`
-  );
+  const { width, height } = SKETCH_MM;
+  const lines = made.slopes.flatMap((slope) => {
+    const reach = slope === 0 ? 0 : width;
+    const first = top - (slope === 1 ? reach : 0);
+    return Array.from(
+      { length: Math.ceil((height + reach) / made.apart) },
+      (_, i) => `M${num(left)} ${num(first + (i + 0.5) * made.apart)}l${width} ${slope * width}`,
+    );
+  });
+  return `<path id="${id}" d="${lines.join('')}" fill="none" ${made.pen}/>`;
 }
 
-function drawn(mark: SketchMark, id: (fill: SketchFill) => string): string {
-  if (mark.kind === 'cross') return cross(mark.at);
-  if (mark.kind === 'arrow') return arrow(mark);
-  const { path, fill, line } = mark;
+type Area = Extract<SketchMark, { kind: 'shape' }>;
+
+function area({ path, fill, line }: Area, id: (fill: SketchFill) => string, clip: string): string {
   const d = path.replace(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g, (digits) => num(Number(digits))).replace(/ ?([A-Z]) ?/g, '$1');
-  const paint = fill ? (PLAIN[fill] ?? `url(#${id(fill)})`) : 'none';
-  return `${line === 'wrong' ? halo(`<path d="${d}"`, LINES.wrong.width) : ''}<path d="${d}" fill="${paint}"${line ? pen(line) : ''}/>`;
+  const paint = fill === undefined ? 'none' : fill === 'metal' ? '#ccc' : '#fff';
+  const under = line === 'wrong' ? halo(`<path d="${d}"`, LINES.wrong.width) : '';
+  const body = `<path d="${d}" fill="${paint}"${line ? pen(line) : ''}/>`;
+  if (fill === undefined || !HATCHINGS[fill]) return under + body;
+  return `${under}${body}<clipPath id="${clip}"><path d="${d}"/></clipPath><use href="#${id(fill)}" clip-path="url(#${clip})"/>`;
 }
 
 function pen(line: SketchLine): string {
