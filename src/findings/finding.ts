@@ -2,6 +2,8 @@
  * A finding: what is wrong in a file of the user, where, why it matters on the floor and what would mend it.
  * A user's mistake is always a finding and never a throw.
  */
+import type { Sketch } from './sketch.ts';
+
 export type Severity = 'error' | 'caution';
 
 /** A stretch of a file, as offsets into its text; line and column appear only when rendered. */
@@ -54,6 +56,8 @@ export interface Kind {
   /** How it is mended, in general. */
   readonly mend: string;
   readonly example?: Example;
+  /** What is wrong, where a picture says it better. */
+  readonly sketch?: Sketch;
 }
 
 /** A place of the sample workspace that passes as it stands, and fails with another text there. Both are run as tests. */

@@ -1,6 +1,8 @@
 /** The reference page: every kind of finding, why it matters, what mends it, and an example. */
 import type { Kind, Stage } from '../findings/finding.ts';
 import type { PrintInput } from './input.ts';
+import { markup } from './markup.ts';
+import { drawSketch } from './sketch.ts';
 
 const STAGES: readonly Stage[] = ['spec', 'derived', 'card'];
 
@@ -17,12 +19,13 @@ export function referenceView({ plantName, kinds }: PrintInput) {
   };
 }
 
-function kindView({ id, severity, why, mend, example }: Kind) {
+function kindView({ id, severity, why, mend, example, sketch }: Kind) {
   return {
     id,
     severityWord: `severity.${severity}`,
     why,
     mend,
+    sketch: sketch ? markup(drawSketch(sketch, `sketch-${id}`, `${id}: ${why}`)) : null,
     example: example
       ? { file: example.file, passes: example.passes.trim(), fails: example.fails.trim() || null }
       : null,

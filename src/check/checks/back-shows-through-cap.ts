@@ -6,6 +6,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { capital, say, sayCauses, sayPoint } from '../say.ts';
+import { carve, cuts, EDGE, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'back-shows-through-cap',
@@ -18,6 +19,7 @@ const check: Check = {
     passes: 'crown: 49.60 ±0.12, land: 45.40 ±0.12 }\n    white: { crown: 49.20 ±0.15, land: 45.00 ±0.15 }',
     fails: 'crown: 49.60 ±0.12, land: 34.80 ±0.12 }\n    white: { crown: 49.20 ±0.15, land: 34.40 ±0.15 }',
   },
+  sketch: section(slab({ glue: 6, right: EDGE }), cuts(carve(16, 'C 32 0 36 10 56 10')), ring(37, 6, 3.2)),
   run: (bench) => {
     const { spec } = bench.subject;
     const land = pointsOf(spec, 'machined').includes('land') ? 'land' : highestPoint(spec);

@@ -4,6 +4,7 @@ import { leastConcaveRadiusMm } from '../../reference/blades.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { field, plan, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'blade-too-wide',
@@ -16,6 +17,12 @@ const check: Check = {
     passes: 'blade-width: 1/4 in',
     fails: 'blade-width: 1 in',
   },
+  sketch: plan(
+    field(),
+    shape('M -20 16 A 20 20 0 0 1 20 16 H 16 A 16 16 0 0 0 -16 16 Z', 'air', 'edge'),
+    shape(rect(-13, -3.4, 13, -0.8), 'metal', 'edge'),
+    ring(12, -2, 3.4),
+  ),
   run: (bench) => [...fault(bench, 'rough-sawing', 'rough'), ...fault(bench, 'trim-sawing', 'trim')],
 };
 export default check;

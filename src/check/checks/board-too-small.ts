@@ -5,6 +5,7 @@ import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { line, outlinePath, plan, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'board-too-small',
@@ -17,6 +18,12 @@ const check: Check = {
     passes: 'least-width: 210,',
     fails: 'least-width: 150,',
   },
+  sketch: plan(
+    shape(rect(-27, -9, 27, 0), 'wood', 'edge'),
+    shape(rect(-27, 0, 27, 9), 'wood', 'edge'),
+    line(outlinePath(), 'saw'),
+    ring(-9, -10.6, 3.4),
+  ),
   run: (bench) =>
     partsOf(bench.subject.spec).flatMap((part) => [
       ...fault(bench, part, 'least-width'),

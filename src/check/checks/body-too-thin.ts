@@ -3,6 +3,7 @@ import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { shapedAt } from '../shaped.ts';
 import { say, sayCauses, sayPoint } from '../say.ts';
+import { carve, contour, cuts, EDGE, gap, section, slab } from '../sketch.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -17,6 +18,11 @@ const check: Check = {
     fails:
       'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }\n\ncontours:\n  belly: { face: back, kind: plane, from: { x: -78, y: -60 }, to: { x: -78, y: 60 }, slope: 46 deg, cutter: ball-20 }',
   },
+  sketch: section(
+    slab({ right: EDGE }),
+    cuts(carve(14, 'C 30 0 34 8 56 8'), contour(20, 'C 34 17 38 10 56 10')),
+    gap(47, 7.6, 10.8),
+  ),
   run: (bench) => {
     const { spec, hand } = bench.subject;
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));

@@ -1,6 +1,7 @@
 /** No cut breaks through into a face or another cut that it is not meant to run into. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { cut, cuts, ring, section, slab } from '../sketch.ts';
 import { goesThrough, leastWanted, thinFault, woodsOf } from '../thin.ts';
 
 const check: Check = {
@@ -14,6 +15,11 @@ const check: Check = {
     passes: 'depth: 15.0 ±0.6',
     fails: 'depth: 32.0 ±0.6',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 8, to: 34, depth: 11 }), cut({ from: 26, to: 50, depth: 10, back: true })),
+    ring(30, 9, 4.6),
+  ),
   run: (bench) => {
     // What mends it leaves as much as the line wants, where it says.
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));

@@ -9,6 +9,7 @@ import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { fittedParts, sizesOf } from '../hardware.ts';
 import { meantMeetings, reachedFrom } from '../reached.ts';
+import { bore, cut, cuts, plate, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'bridge-not-grounded',
@@ -21,6 +22,12 @@ const check: Check = {
     passes: 'width: 90, corner: 2 }',
     fails: 'width: 20, corner: 2 }',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 6, to: 22, depth: 9, back: true }), bore({ from: [20, 11], to: [31, 0], width: 2, end: 'open' })),
+    plate(38, 55, 0, 2),
+    ring(31, 0, 3.2, 'upper-left'),
+  ),
   run: (bench) => {
     const controls = controlsOf(bench);
     const reached = new Set(controls.flatMap((id) => [...reachedFrom(bench, id)]));

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { gap, line, neckSide, plate, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'bridge-out-of-reach',
@@ -14,6 +15,14 @@ const check: Check = {
     passes: 'height: 9.5..16.0',
     fails: 'height: 4.0..8.0',
   },
+  sketch: section(
+    slab({ top: 7, right: 50, face: 'H 36 V 13 H 50' }),
+    neckSide({ heel: 36.5, floor: 13, board: 32, top: 6 }),
+    plate(6, 22, 7, 1.4),
+    shape(rect(12, 3.4, 16, 5.6), 'metal', 'edge'),
+    line('M 6 -1.2 L 59 2.6', 'thin'),
+    gap(14, -0.6, 3.4),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const { height } = spec.bridge;
     if (!height) return [];

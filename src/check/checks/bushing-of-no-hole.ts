@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import { placeOf } from '../../facts/placed.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { bushing, cut, cuts, hollow, rect, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'bushing-of-no-hole',
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'hand: right\n    registers-on: seam\n    seam-error: 0.3\n    bushings: { neck',
     fails: 'hand: right\n    registers-on: seam\n    seam-error: 0.3\n    bushings: { nick',
   },
+  sketch: section(
+    slab({ top: 5, bottom: 15, fill: 'bed' }),
+    cuts(cut({ from: 11, to: 21, depth: 10, at: 5 }), hollow(rect(11, 14.4, 21, 15.6))),
+    bushing(16, 3.4, 15),
+    bushing(42, -7, 4.6),
+    ring(42, 5, 4.4, 'lower-right'),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const seen = look(facts, (use) => {
       const name = use(spec.location.jig);

@@ -3,6 +3,7 @@ import { highestPoint, pointsOf } from '../../facts/parts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { carve, cuts, EDGE, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'carve-out-of-order',
@@ -15,6 +16,11 @@ const check: Check = {
     passes: 'recurve: { at: 26, depth: 0.8 }, crown: { from: 95 }',
     fails: 'recurve: { at: 26, depth: 0.8 }, crown: { from: 20 }',
   },
+  sketch: section(
+    slab({ right: EDGE }),
+    cuts(carve(24, 'C 54 0 50 10 41 10 C 32 10 34 4.5 44 4.5 H 56')),
+    ring(38, 7, 4.2),
+  ),
   run: (bench) => [...zones(bench), ...heights(bench)],
 };
 export default check;

@@ -2,6 +2,7 @@
 import { pointsOf } from '../../facts/parts.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { gap, ideal, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'carve-without-its-point',
@@ -15,6 +16,13 @@ const check: Check = {
     fails: 'carve: { kind: flat }',
     also: ['cutter-of-wrong-kind'],
   },
+  sketch: section(
+    slab({ top: 3 }),
+    ideal('M 2 3 C 16 -4.4 44 -4.4 58 3'),
+    shape(rect(29, -8, 31, -2.7), 'metal', 'edge'),
+    line('M 25 -8 H 35'),
+    gap(38, -2.2, 3, 'end'),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const kind = look(facts, (use) => use(spec.carve.kind));
     const point = kind === 'arched' ? 'crown' : 'face';

@@ -7,6 +7,7 @@ import type { Region } from '../../geometry/polygon.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { liesInside } from '../../geometry/lies-inside.ts';
+import { outline, plan, pocket, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'cavity-left-open',
@@ -20,6 +21,12 @@ const check: Check = {
     fails: 'shape: { kind: rectangle, length: 42, width: 68 }, at: { x: 0, y: 104 }',
     also: ['hole-left-in-white'],
   },
+  sketch: plan(
+    outline(),
+    pocket(-16, -6, 2, 6, 1.5),
+    shape(rect(-7, -8, 14, 8, 2), 'metal', 'edge'),
+    ring(-11.5, 0, 4),
+  ),
   run: (bench) => {
     const { spec } = bench.subject;
     return cutsOf(spec)

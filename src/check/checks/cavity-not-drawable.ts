@@ -6,6 +6,7 @@ import { selfCrossing } from '../../geometry/crossing.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint, sentence } from '../say.ts';
+import { crossed, outline, plan, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'cavity-not-drawable',
@@ -18,6 +19,7 @@ const check: Check = {
     passes: 'shape: { kind: rectangle, length: 62, width: 70 }',
     fails: 'shape: { kind: path, path: M -30 -30 L 30 30 L 30 -30 L -30 30 Z }',
   },
+  sketch: plan(outline(), shape(crossed(-6, 0, 9, 6), 'air', 'edge'), ring(-6, 0, 3.2)),
   run: ({ subject, facts }) => namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, id)),
 };
 export default check;

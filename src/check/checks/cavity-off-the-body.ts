@@ -5,6 +5,7 @@ import { difference } from '../../geometry/offset.ts';
 import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { centreline, outline, plan, pocket, ring } from '../sketch.ts';
 
 /** Less than this outside is the rounding of the drawing, mm². */
 const ROUNDING_MM2 = 0.5;
@@ -21,6 +22,7 @@ const check: Check = {
     fails: 'at: { x: 130, y: -100 }\n    floor',
     also: ['cover-lip-narrow', 'cuts-miss'],
   },
+  sketch: plan(outline(), centreline(), pocket(-16, 4, -2, 14, 1.5), ring(-9, 11.6, 3.4)),
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
 export default check;

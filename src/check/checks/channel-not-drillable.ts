@@ -9,6 +9,7 @@ import type { Model } from '../../facts/spec.generated.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { cut, cuts, drill, ideal, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'channel-not-drillable',
@@ -21,6 +22,13 @@ const check: Check = {
     passes: 'depth: 3 ±0.5\n    falls: 37',
     fails: 'depth: 12 ±0.5\n    falls: 12',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 12, to: 26, depth: 12 })),
+    ideal('M 26 6.6 L 50 9 M 26 9.6 L 50 12'),
+    drill([2, 5.4], [30, 8.3], 2.8),
+    ring(11.4, 6.4, 3.4),
+  ),
   run: (bench) => namesOf(bench.subject.spec.channels).flatMap((id) => fault(bench, id)),
 };
 export default check;

@@ -5,6 +5,7 @@ import { meantToMeet, pairsOf } from '../../facts/cuts.ts';
 import { namesOf } from '../../facts/row.ts';
 import { contains } from '../../geometry/nearness.ts';
 import { say, sayPoint } from '../say.ts';
+import { bore, cut, cuts, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'channel-runs-on',
@@ -17,6 +18,11 @@ const check: Check = {
     passes: 'end: { x: 98, y: -74 }',
     fails: 'end: { x: 152, y: -159.4 }',
   },
+  sketch: section(
+    slab({ right: 56 }),
+    cuts(cut({ from: 8, to: 24, depth: 9 }), bore({ from: [20, 7], to: [56, 12], width: 3, end: 'open' })),
+    ring(55, 12, 3.4, 'upper-left'),
+  ),
   run: (bench) => namesOf(bench.subject.spec.channels).flatMap((id) => fault(bench, id)),
 };
 export default check;

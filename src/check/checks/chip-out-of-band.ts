@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayAs } from '../say.ts';
+import { across, centreMark, disc, line, plan, rect, shape } from '../sketch.ts';
 import type { UsedCutter } from '../used-cutters.ts';
 import { cuttersOnce } from '../used-cutters.ts';
 
@@ -16,6 +17,16 @@ const check: Check = {
     passes: 'feed: 3.6 m/min',
     fails: 'feed: 9.6 m/min',
   },
+  sketch: plan(
+    shape(rect(-29, -6, 29, 16), 'wood', 'edge'),
+    shape(disc(2, -2, 9), 'removed', 'edge'),
+    shape('M -30 -17 V 7 H -6 A 9 9 0 0 0 3 -2 V -17 Z', 'air'),
+    line('M -29 7 H -6 A 9 9 0 0 0 2 -6', 'edge'),
+    shape('M -6 -17 H 30 V -6.2 H -6 Z', 'air'),
+    line(disc(-6, -2, 9), 'thin'),
+    centreMark(-6, -2),
+    across(2, 2.1, 10.1),
+  ),
   run: (bench) => cuttersOnce(bench).flatMap((used) => fault(bench, used)),
 };
 export default check;

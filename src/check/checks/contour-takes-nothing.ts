@@ -4,6 +4,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { carve, cuts, EDGE, gap, ideal, section, slab } from '../sketch.ts';
 
 /** No hand feels a contour that is less deep than this, nm. Common practice, no source. */
 const FELT_NM = 500_000;
@@ -20,6 +21,12 @@ const check: Check = {
     fails:
       'crown: { from: 95 } }\ncontours: { arm: { face: top, kind: plane, from: { x: -160, y: -60 }, to: { x: -160, y: -140 }, slope: 12 deg, cutter: ball-20 } }\n',
   },
+  sketch: section(
+    slab({ right: EDGE }),
+    cuts(carve(10, 'C 26 0 34 9 56 9')),
+    ideal('M 18 -5 L 59 4.5'),
+    gap(43, 0.9, 8.2),
+  ),
   run: (bench) => namesOf(bench.subject.spec.contours).flatMap((id) => fault(bench, id)),
 };
 export default check;

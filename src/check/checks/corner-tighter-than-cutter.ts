@@ -4,6 +4,7 @@ import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { centreMark, disc, field, ideal, line, plan, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'corner-tighter-than-cutter',
@@ -16,6 +17,16 @@ const check: Check = {
     passes: 'depth: 19.0 ±0.2\n    corner: 4',
     fails: 'depth: 19.0 ±0.2\n    corner: 3',
   },
+  sketch: plan(
+    field(),
+    shape('M -29.4 16.4 V -9 H 12 V 16.4 Z', 'air'),
+    shape('M 12 -9 H 4 A 8 8 0 0 1 12 -1 Z', 'wood'),
+    line('M -29 -9 H 4 A 8 8 0 0 1 12 -1 V 16'),
+    ideal('M 4 -9 H 12 V -1'),
+    line(disc(4, -1, 7.8), 'thin'),
+    centreMark(4, -1),
+    ring(10.6, -7.6, 3.2),
+  ),
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
 export default check;

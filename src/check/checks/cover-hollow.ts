@@ -6,6 +6,7 @@ import { say, sayPoint } from '../say.ts';
 import type { Shaping } from '../shaped.ts';
 import { shapedAt } from '../shaped.ts';
 import type { Length } from '../../units/quantity.ts';
+import { carve, cut, cuts, EDGE, plate, ring, section, slab } from '../sketch.ts';
 
 /** A gap that is seen along the edge of a plate, nm. Common practice, no source. */
 const SEEN_NM = 100_000;
@@ -22,6 +23,12 @@ const check: Check = {
     fails:
       'crown: { from: 95 } }\ncontours: { belly: { face: back, kind: plane, from: { x: -30, y: 60 }, to: { x: -30, y: -20 }, slope: 4 deg, cutter: ball-20 } }\n',
   },
+  sketch: section(
+    slab({ right: EDGE }),
+    cuts(cut({ from: 12, to: 30, depth: 10 }), carve(34, 'C 42 0 48 5 56 6')),
+    plate(8, 50),
+    ring(46, 1.4, 3.2, 'lower-left'),
+  ),
   run: (bench) => namesOf(bench.subject.spec.covers).flatMap((id) => fault(bench, id)),
 };
 export default check;

@@ -10,6 +10,7 @@ import type { Cover } from '../covers.ts';
 import { coversOf, isMostlyUnder } from '../covers.ts';
 import { liesInside } from '../../geometry/lies-inside.ts';
 import { say, sayPoint } from '../say.ts';
+import { across, cut, cuts, plate, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'cover-lip-narrow',
@@ -23,6 +24,12 @@ const check: Check = {
     fails: 'shape: { kind: rectangle, length: 66, width: 86 }',
     also: ['hole-left-in-white', 'wall-too-thin'],
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 11, to: 49, depth: 2 }), cut({ from: 12.4, to: 47.6, depth: 12 })),
+    plate(11.6, 48.4, 2, 1.6),
+    across(6, 10.4, 12.4),
+  ),
   run: (bench) => {
     const { spec, plant } = bench.subject;
     const lip = look(bench.facts, (use) => {

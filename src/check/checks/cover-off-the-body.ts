@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
+import { line, outline, outlinePath, plan, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'cover-off-the-body',
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'shape: { kind: rectangle, length: 52, width: 64 }',
     fails: 'shape: { kind: rectangle, length: 100, width: 64 }',
   },
+  sketch: plan(
+    outline(),
+    shape(rect(-16, 2, 0, 15, 2), 'metal', 'edge'),
+    line(outlinePath(), 'hidden'),
+    line(rect(-13, 4, -3, 9.6, 1), 'hidden'),
+    ring(-2, 13, 3),
+  ),
   run: (bench) => namesOf(bench.subject.spec.covers).flatMap((id) => fault(bench, id)),
 };
 export default check;

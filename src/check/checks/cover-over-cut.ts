@@ -8,6 +8,7 @@ import { look } from '../check.ts';
 import type { Cover } from '../covers.ts';
 import { coversOf, isMostlyUnder } from '../covers.ts';
 import { sayPoint } from '../say.ts';
+import { cut, cuts, plate, ring, section, slab } from '../sketch.ts';
 
 /** What is shared is no more than the rounding of a drawing, mm². */
 const ROUNDING_MM2 = 0.5;
@@ -27,6 +28,12 @@ const check: Check = {
     fails:
       '  guard: { face: back, shape: { kind: rectangle, length: 40, width: 30 }, at: { x: 50, y: -60 } }\n  battery-plate: {',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 9, to: 26, depth: 9 }), cut({ from: 33, to: 52, depth: 8 })),
+    plate(5, 43),
+    ring(43, -0.7, 3.2),
+  ),
   run: (bench) => coversOf(bench).flatMap((cover) => faults(bench, cover)),
 };
 export default check;

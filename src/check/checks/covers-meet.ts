@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
+import { cut, cuts, plate, ring, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'covers-meet',
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'shape: { kind: rectangle, length: 42, width: 68 }, at: { x: 0, y: 44 }',
     fails: 'shape: { kind: rectangle, length: 242, width: 68 }, at: { x: 0, y: 44 }',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 10, to: 24, depth: 8 }), cut({ from: 36, to: 50, depth: 8 })),
+    plate(6, 34),
+    shape('M 29 -1.6 L 55 -0.2 V -1.6 L 29 -3.2 Z', 'metal', 'edge'),
+    ring(31.5, -1.8, 3),
+  ),
   run: (bench) => {
     const names = namesOf(bench.subject.spec.covers);
     return names.flatMap((a, i) => names.slice(i + 1).flatMap((b) => fault(bench, a, b)));

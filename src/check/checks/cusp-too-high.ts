@@ -6,6 +6,7 @@ import { stepOfBall } from '../../geometry/cusp.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cutter, gap, line, scallops, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'cusp-too-high',
@@ -14,6 +15,12 @@ const check: Check = {
   why: 'Sanding takes off what it is told and leaves ridges in the face, or goes on and sands the shape away.',
   mend: 'Step over less, or allow sanding deeper marks where the line says what it must clear.',
   example: { file: 'models/plant/plant.yaml', passes: 'step-over: 1.5', fails: 'step-over: 3' },
+  sketch: section(
+    slab({ face: scallops(2, 58, 8, 2.2) }),
+    cutter({ x: 22, tip: 2.2, width: 9, ball: true }),
+    line('M 42 0 H 50', 'thin'),
+    gap(46, 0, 2.2),
+  ),
   run: (bench) => {
     const { spec } = bench.subject;
     const carve = spec.setups.top?.cutters?.carve;

@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bed, cut, cuts, cutter, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'cut-through',
@@ -16,6 +17,13 @@ const check: Check = {
     fails: 'depth: 56.0 ±0.2',
     also: ['cutter-too-short'],
   },
+  sketch: section(
+    bed(),
+    slab(),
+    cuts(cut({ from: 16, to: 38, depth: 19.5 })),
+    cutter({ x: 34, tip: 19.5, width: 8, flutes: 17 }),
+    ring(34, 18.5, 4, 'upper-right'),
+  ),
   run: (bench) => {
     const { cavities, holes } = bench.subject.spec;
     return [

@@ -5,6 +5,7 @@ import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { centreline, hole, outline, plan, pocket, ring } from '../sketch.ts';
 import { intoOf } from '../thin.ts';
 
 const check: Check = {
@@ -18,6 +19,7 @@ const check: Check = {
     passes: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: -3 }',
     fails: 'stud-b:\n    {\n      setup: top,\n      at: { x: 37, y: 24 }',
   },
+  sketch: plan(outline(), centreline(), pocket(-16, -6, 0, 6, 1.5), hole(1.4, 3, 3), ring(0, 3, 5)),
   run: (bench) => {
     const { subject, facts } = bench;
     return pairsOf(subject.spec).flatMap(({ a, b, left }) => {

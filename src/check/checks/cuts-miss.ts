@@ -4,6 +4,7 @@ import { offer } from '../../findings/nearest.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { bore, cut, cuts, ring, section, slab } from '../sketch.ts';
 import { shapedAt } from '../shaped.ts';
 
 const check: Check = {
@@ -18,6 +19,15 @@ const check: Check = {
     fails: 'end: { x: 0, y: 72 }',
     also: ['pickup-unreached'],
   },
+  sketch: section(
+    slab(),
+    cuts(
+      cut({ from: 6, to: 18, depth: 9 }),
+      bore({ from: [16, 6], to: [36, 8], width: 2.8 }),
+      cut({ from: 43, to: 54, depth: 10 }),
+    ),
+    ring(39.5, 8.2, 3.6),
+  ),
   run: (bench) => {
     const { spec, hand } = bench.subject;
     const { facts } = bench;

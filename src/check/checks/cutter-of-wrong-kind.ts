@@ -5,6 +5,7 @@ import { namesOf, present, row } from '../../facts/row.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { cut, cuts, cutter, ideal, ring, section, slab } from '../sketch.ts';
 
 type Kind = 'end-mill' | 'ball' | 'form' | 'drill' | 'facing';
 
@@ -15,6 +16,13 @@ const check: Check = {
   why: 'A drill fed sideways breaks, and its end flies; a ball cutter leaves no flat floor; a facing cutter does not plunge.',
   mend: 'Name a cutter of a kind that makes this cut.',
   example: { file: 'models/base/bolt-on.yaml', passes: 'cutter: mill-12', fails: 'cutter: d-11' },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 14, to: 46, depth: 14, corner: 5 })),
+    ideal('M 14 9 V 14 H 19 M 41 14 H 46 V 9'),
+    cutter({ x: 41, tip: 14, width: 10, ball: true, flutes: 12 }),
+    ring(15.6, 12.4, 3),
+  ),
   run: (bench) => wanted(bench).flatMap((one) => fault(bench, one)),
 };
 export default check;

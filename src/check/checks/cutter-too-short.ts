@@ -5,6 +5,7 @@ import type { Leaf } from '../../facts/leaf.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cut, cuts, cutter, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'cutter-too-short',
@@ -17,6 +18,12 @@ const check: Check = {
     passes: 'diameter: 12\n    reach: 48',
     fails: 'diameter: 12\n    reach: 30',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 12, to: 40, depth: 14 })),
+    cutter({ x: 37, tip: 14, width: 6, flutes: 6, shank: 7.4 }),
+    ring(40.6, 4, 3.4),
+  ),
   run: (bench) => {
     const { cavities, holes, channels } = bench.subject.spec;
     return [

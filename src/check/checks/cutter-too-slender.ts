@@ -4,6 +4,7 @@ import { formatNumber } from '../../units/format.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cuts, ideal, polygon, ring, section, shape, slab } from '../sketch.ts';
 
 /** Depth by diameter; common practice, no source. The maker's own figure comes first. */
 const MOST = 5;
@@ -19,6 +20,14 @@ const check: Check = {
     passes: 'diameter: 12\n    reach: 48',
     fails: 'diameter: 7\n    reach: 48',
   },
+  sketch: section(
+    slab(),
+    cuts({ wall: 'M 14 0 V 15 H 37.4 C 34 10 33 6 32.6 0', air: 'M 14 -0.6 V 15 H 37.4 C 34 10 33 6 32.6 -0.6 Z' }),
+    shape('M 29 -6 H 32 V 0 C 32 5 33.6 10 37 14.6 L 34.4 15 C 31 10.6 29 5.4 29 0 Z', 'metal', 'edge'),
+    shape(polygon([27, -9], [34, -9], [34, -7.4], [33, -6], [28, -6], [27, -7.4]), 'metal', 'edge'),
+    ideal('M 32.6 0 V 15'),
+    ring(36, 11.6, 3.2),
+  ),
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
 export default check;

@@ -4,6 +4,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Leaf } from '../../facts/leaf.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { asked, BACK, cut, cuts, gap, line, section, slab } from '../sketch.ts';
 
 /** Faces a tool comes from in each set-up. */
 const FACES: Readonly<Record<string, readonly string[]>> = {
@@ -23,6 +24,13 @@ const check: Check = {
     passes: 'from: cap-face\n    depth: 19.0',
     fails: 'from: back-face\n    depth: 19.0',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 10, to: 50, depth: 7 })),
+    asked([20, 0], [20, 7]),
+    line('M 16 0 H 24', 'thin'),
+    gap(38, 7, BACK),
+  ),
   run: (bench) => {
     const { cavities, holes } = bench.subject.spec;
     return [

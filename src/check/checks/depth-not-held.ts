@@ -6,6 +6,7 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { halfOf, say, sayCauses, saySpread } from '../say.ts';
+import { cut, cuts, gap, ideal, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'depth-not-held',
@@ -18,6 +19,13 @@ const check: Check = {
     passes: 'depth: 19.0 ±0.2',
     fails: 'depth: 19.0 ±0.1',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 10, to: 50, depth: 11 })),
+    shape(rect(10.3, 8, 49.7, 14), 'removed'),
+    ideal('M 10 9.8 H 50 M 10 12.2 H 50'),
+    gap(30, 8, 14),
+  ),
   run: ({ subject, facts }) => [
     ...namesOf(subject.spec.cavities).flatMap((id) => fault(subject, facts, 'cavity', id)),
     ...namesOf(subject.spec.holes).flatMap((id) => fault(subject, facts, 'hole', id)),

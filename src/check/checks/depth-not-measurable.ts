@@ -5,6 +5,7 @@ import type { Subject } from '../../facts/subject.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cut, cuts, depthGauge, gap, ideal, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'depth-not-measurable',
@@ -17,6 +18,14 @@ const check: Check = {
     passes: 'from: cap-face\n    depth: 19.0 ±0.2',
     fails: 'from: machined-top\n    depth: 19.0 ±0.1',
   },
+  sketch: section(
+    slab(),
+    shape(rect(2, 0, 58, 3.4), 'removed'),
+    cuts(cut({ from: 26, to: 44, depth: 11 })),
+    ideal('M 2 3.4 H 26 M 44 3.4 H 58'),
+    depthGauge(35, 10.7, 20, 50),
+    gap(14, 0, 3.4),
+  ),
   run: ({ subject: { spec }, facts }) => [
     ...namesOf(spec.cavities).flatMap((id) => fault(spec, facts, 'cavity', id)),
     ...namesOf(spec.holes).flatMap((id) => fault(spec, facts, 'hole', id)),

@@ -5,6 +5,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, bore, cuts, drill, ideal, section, slab } from '../sketch.ts';
 
 /** A drill is no truer than this to its own size: 8 mm and .315 in are one drill. */
 const SAME_NM = 20_000;
@@ -23,6 +24,13 @@ const check: Check = {
     passes: 'at: { x: 0, y: 183 },\n      diameter: 8 +0.05/-0,',
     fails: 'at: { x: 0, y: 183 },\n      diameter: 9 +0.05/-0,',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 12], width: 10 })),
+    drill([30, -9], [30, 12], 10),
+    ideal('M 27 0 V 12 M 33 0 V 12'),
+    across(4, 25, 35),
+  ),
   run: (bench) => {
     const { holes, channels } = bench.subject.spec;
     return [

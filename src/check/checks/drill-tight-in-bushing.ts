@@ -5,6 +5,7 @@ import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bushing, cut, cuts, drill, hollow, rect, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'drill-tight-in-bushing',
@@ -19,6 +20,13 @@ const check: Check = {
     fails:
       'hand: right\n    registers-on: seam\n    seam-error: 0.3\n    bushings: { neck: { fit: H7, drill: 9.98..10.03 }',
   },
+  sketch: section(
+    slab({ top: 4, bottom: 15, fill: 'bed' }),
+    cuts(cut({ from: 20, to: 40, depth: 11, at: 4 }), hollow(rect(20, 14.6, 40, 15.4))),
+    bushing(30, 2, 15, 20, 8.6),
+    drill([30, -9], [30, 20], 8.6),
+    ring(34.4, 9, 3.6),
+  ),
   run: (bench) =>
     setupOrder
       .filter((setup) => bench.subject.spec.setups[setup] !== undefined)

@@ -1,6 +1,7 @@
 /** No piece is shorter than its machine feeds safely. */
 import type { Check } from '../check.ts';
 import { feedFaults } from '../feeds.ts';
+import { across, asked, line, rect, roller, section, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'feed-too-short',
@@ -13,6 +14,16 @@ const check: Check = {
     passes: 'kind: jointer, cut-per-pass: 0.8, least-feed: 300',
     fails: 'kind: jointer, cut-per-pass: 0.8, least-feed: 640',
   },
+  sketch: section(
+    line('M 1 13 H 59'),
+    shape(rect(21, 7, 39, 12.8), 'wood', 'edge'),
+    roller(10, 2, 5),
+    roller(50, 2, 5),
+    roller(30, 3, 3.6),
+    asked([10, -6], [50, -6]),
+    line('M 10 -7.5 V 2 M 50 -7.5 V 2', 'thin'),
+    across(10, 21, 39),
+  ),
   run: (bench) =>
     feedFaults(bench, {
       limit: 'least-feed',

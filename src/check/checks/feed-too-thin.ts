@@ -1,6 +1,7 @@
 /** No piece is thinner than its machine feeds. */
 import type { Check } from '../check.ts';
 import { feedFaults } from '../feeds.ts';
+import { gap, line, rect, roller, section, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'feed-too-thin',
@@ -13,6 +14,14 @@ const check: Check = {
     passes: 'least-thickness: 4,',
     fails: 'least-thickness: 17,',
   },
+  sketch: section(
+    line('M 1 13 H 59'),
+    shape(rect(2, 11.4, 58, 12.9), 'wood', 'edge'),
+    roller(14, 2.6, 5.4),
+    roller(46, 2.6, 5.4),
+    roller(30, 2.6, 4),
+    gap(14, 8, 11.4, 'end'),
+  ),
   run: (bench) =>
     feedFaults(bench, {
       limit: 'least-thickness',

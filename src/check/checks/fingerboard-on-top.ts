@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { gap, neckSide, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'fingerboard-on-top',
@@ -14,6 +15,12 @@ const check: Check = {
     passes: 'board: 6.0',
     fails: 'board: 12.0',
   },
+  sketch: section(
+    slab({ right: 52, face: 'H 24 V 10 H 52' }),
+    neckSide({ heel: 24.8, floor: 7, board: 14, top: -0.2 }),
+    gap(36, 7, 10, 'end'),
+    ring(18, -0.5, 2.6, 'upper-left'),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const { board, pocket } = spec.neck;
     if (!board || !pocket) return [];

@@ -4,6 +4,7 @@ import { bounds } from '../../geometry/measure.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cut, cuts, neckSide, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'fingerboard-over-pickup',
@@ -16,6 +17,12 @@ const check: Check = {
     passes: 'end: 8',
     fails: 'end: 20',
   },
+  sketch: section(
+    slab({ right: 54, face: 'H 36 V 9 H 54' }),
+    cuts(cut({ from: 14, to: 26, depth: 10 })),
+    neckSide({ heel: 36.8, floor: 8.8, board: 21, top: -0.3 }),
+    ring(23.4, -1, 3.2, 'upper-left'),
+  ),
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
 export default check;

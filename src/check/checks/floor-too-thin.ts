@@ -1,6 +1,7 @@
 /** Every floor keeps, at worst, the least wood the line wants. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { BACK, cut, cuts, gap, section, slab } from '../sketch.ts';
 import { leastWanted, thinFault, woodsOf } from '../thin.ts';
 
 const check: Check = {
@@ -14,6 +15,7 @@ const check: Check = {
     passes: 'floor: 5.0 ±0.4',
     fails: 'floor: 3.0 ±0.4',
   },
+  sketch: section(slab(), cuts(cut({ from: 14, to: 46, depth: 15, corner: 1.5 })), gap(30, 15, BACK, 'end')),
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
     if (!least) return [];

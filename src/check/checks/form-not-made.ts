@@ -9,6 +9,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { ideal, line, ring, section, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'form-not-made',
@@ -27,6 +28,12 @@ const check: Check = {
         'cutters:\n  round-3: { title: Rounding cutter 3, kind: form, makes: { round: 3 }, diameter: 20, reach: 12, length: 40, flutes: 2, most-speed: 20000 rpm, speed: 16000 rpm, feed: 5 m/min, step-down: 6 }\n',
     },
   },
+  sketch: section(
+    shape('M 2 0 H 36 L 48 12 V 17 H 2 Z', 'wood'),
+    line('M 2 0 H 36 L 48 12 V 17 H 2'),
+    ideal('M 36 0 A 12 12 0 0 1 48 12'),
+    ring(43.2, 5.4, 3.6),
+  ),
   run: (bench) => [
     ...(['top', 'back'] as const).flatMap((side) => roundFault(bench, side)),
     ...Object.keys(present(bench.subject.spec.setups) ?? {}).flatMap((id) => (id === 'top' ? bevelFault(bench) : [])),

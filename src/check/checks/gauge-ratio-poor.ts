@@ -3,6 +3,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf, tooUncertain } from '../gauges.ts';
 import { formatNumber } from '../../units/format.ts';
+import { limits, line, plan, reading, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'gauge-ratio-poor',
@@ -15,6 +16,7 @@ const check: Check = {
     passes: 'resolution: 0.01 mm, uncertainty: 0.02 mm, reach: 150',
     fails: 'resolution: 0.01 mm, uncertainty: 0.04 mm, reach: 150',
   },
+  sketch: plan(limits(), line('M -28 12 H 28', 'thin'), reading(7, 7, 0), ring(12, 0, 3.6)),
   run: (bench) => gaugesSeen(bench).flatMap((one) => fault(bench, one)),
 };
 export default check;

@@ -1,6 +1,7 @@
 /** Every gauge reaches as far as it has to read. */
 import type { Check } from '../check.ts';
 import { gaugesSeen, sayInstead, sayOf } from '../gauges.ts';
+import { cut, cuts, depthGauge, gap, line, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'gauge-reach-short',
@@ -9,6 +10,13 @@ const check: Check = {
   why: 'The rod ends before the floor, or the jaws do not open so far: there is no reading, or one of something else.',
   mend: 'Name a gauge that reaches, or correct its reach.',
   example: { file: 'models/plant/plant.yaml', passes: 'reach: 80', fails: 'reach: 20' },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 16, to: 46, depth: 15 })),
+    depthGauge(27, 8, 12, 50),
+    line('M 29 8 H 38', 'thin'),
+    gap(35, 8, 15, 'end'),
+  ),
   run: (bench) =>
     gaugesSeen(bench).flatMap((one) => {
       const { reach, row, name } = one.gauge;

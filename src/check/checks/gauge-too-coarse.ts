@@ -3,6 +3,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf, tooCoarse } from '../gauges.ts';
 import { formatNumber } from '../../units/format.ts';
+import { graduation, limits, plan, reading, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'gauge-too-coarse',
@@ -15,6 +16,7 @@ const check: Check = {
     passes: 'unit: in, resolution: 0.001 in, uncertainty: 0.001 in',
     fails: 'unit: in, resolution: 0.002 in, uncertainty: 0.001 in',
   },
+  sketch: plan(limits(-8), graduation(8), reading(-8, 0), reading(0, 0), reading(8, 0), ring(8, 0, 3.6)),
   run: (bench) => gaugesSeen(bench).flatMap((one) => fault(bench, one)),
 };
 export default check;

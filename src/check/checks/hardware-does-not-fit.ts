@@ -3,6 +3,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { against, fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import { say } from '../say.ts';
+import { field, line, plan, pocket, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'hardware-does-not-fit',
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'body: { length: 35, width: 85, corner: 3 }',
     fails: 'body: { length: 35, width: 87, corner: 3 }',
   },
+  sketch: plan(
+    field(),
+    pocket(-19, -10, 19, 10, 7),
+    shape(rect(-18, -9, 18, 9, 1), 'metal', 'edge'),
+    line(rect(-19, -10, 19, 10, 7), 'thin'),
+    ring(17, -8, 3.2),
+  ),
   run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
 };
 export default check;

@@ -6,6 +6,7 @@ import { intersection } from '../../geometry/offset.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { cut, cuts, plate, rect, ring, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'hardware-hits-cover',
@@ -18,6 +19,13 @@ const check: Check = {
     passes: 'reach: 22',
     fails: 'reach: 42',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 10, to: 50, depth: 12 })),
+    plate(6, 54),
+    shape(rect(22, -3.4, 38, 11.7, 0.6), 'metal', 'edge'),
+    ring(30, -1.4, 4.4, 'lower-right'),
+  ),
   run: (bench) =>
     fittedParts(bench).flatMap(({ fitted, name, row }) => {
       if (fitted.kind !== 'hole') return [];

@@ -3,6 +3,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { against, fittedParts, lowOf } from '../hardware.ts';
 import { say, sayCauses } from '../say.ts';
+import { bore, cut, cuts, pot, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'hardware-hits-wall',
@@ -15,6 +16,15 @@ const check: Check = {
     passes: 'at: { x: 70, y: -88 }',
     fails: 'at: { x: 58, y: -88 }',
   },
+  sketch: section(
+    slab(),
+    cuts(
+      cut({ from: 20, to: 52, depth: 12, back: true }),
+      bore({ from: [22, 0], to: [22, 6], width: 2.8, end: 'open' }),
+    ),
+    pot(22, 5),
+    ring(18.4, 7.4, 3.4, 'upper-left'),
+  ),
   run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
 };
 export default check;

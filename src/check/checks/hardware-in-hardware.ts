@@ -5,6 +5,7 @@ import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import { say } from '../say.ts';
+import { disc, field, line, plan, pocket, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'hardware-in-hardware',
@@ -17,6 +18,14 @@ const check: Check = {
     passes: 'body: { length: 15, width: 90, corner: 2 }',
     fails: 'body: { length: 60, width: 90, corner: 2 }',
   },
+  sketch: plan(
+    field(),
+    pocket(-22, -10, 22, 10, 3),
+    shape(rect(-19, -7, 4, 7, 1), 'metal', 'edge'),
+    shape(disc(7, 0, 7), 'metal', 'edge'),
+    line('M 4 -7 V 7', 'hidden'),
+    ring(2, 0, 4.4),
+  ),
   run: (bench) => {
     const parts = fittedParts(bench);
     return (['body', 'on-face'] as const).flatMap((what) =>

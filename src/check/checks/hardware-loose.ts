@@ -2,6 +2,7 @@
 import { against, fittedParts, highOf, sizesOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
 import { say } from '../say.ts';
+import { field, gap, plan, pocket, polygon, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'hardware-loose',
@@ -14,6 +15,12 @@ const check: Check = {
     passes: 'body: { length: 35, width: 85, corner: 3 }',
     fails: 'body: { length: 20, width: 85, corner: 3 }',
   },
+  sketch: plan(
+    field(),
+    pocket(-20, -9, 20, 10, 3),
+    shape(polygon([-13, -6], [14, 0], [12.4, 7], [-14.6, 1]), 'metal', 'edge'),
+    gap(0, -9, -3.1),
+  ),
   run: (bench) =>
     fittedParts(bench).flatMap(({ fitted, id, name, row }) => {
       const room = `fitted.${id}.most-room` as const;

@@ -5,6 +5,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { bed, cutter, gasket, ideal, push, rect, section, slab } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum, nameOfStep } from '../zones.ts';
 
@@ -15,6 +16,15 @@ const check: Check = {
   why: 'The cutter pushes the body off its gaskets: it is spoilt, and may be thrown at whoever stands there.',
   mend: 'Give the fixture another zone, cut what opens a zone last, or take lighter cuts.',
   example: { file: 'models/plant/plant.yaml', passes: 'interlock: 70 kPa', fails: 'interlock: 40 kPa' },
+  sketch: section(
+    bed(),
+    slab({ left: 18, right: 56, bottom: 15 }),
+    ideal(rect(11, 0, 49, 15)),
+    gasket(19, 15),
+    gasket(46, 15),
+    cutter({ x: 13.8, tip: 8, width: 8, flutes: 10 }),
+    push([28, 7], [44, 7]),
+  ),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };
 export default check;

@@ -5,6 +5,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { bed, cut, cuts, cutter, gasket, push, section, slab } from '../sketch.ts';
 import { heldByVacuum, nameOfStep } from '../zones.ts';
 
 const check: Check = {
@@ -18,6 +19,15 @@ const check: Check = {
     passes: 'side-force: 120 N',
     fails: 'side-force: 12 N\n    lift: 500 N',
   },
+  sketch: section(
+    bed(),
+    slab({ left: 6, right: 54, top: -2, bottom: 14 }),
+    gasket(14, 15, 2),
+    gasket(46, 15, 2),
+    cuts(cut({ from: 20, to: 34, depth: 6, at: -2 })),
+    cutter({ x: 31, tip: 4, width: 6 }),
+    push([44, 10], [44, 1]),
+  ),
   run: (bench) =>
     heldByVacuum(bench).flatMap(({ setup, fixture }): Fault[] => {
       const seen = look(bench.facts, (use) => ({

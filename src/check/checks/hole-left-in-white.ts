@@ -6,6 +6,7 @@ import type { Pocket } from '../../geometry/solid/solid.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { liesInside } from '../../geometry/lies-inside.ts';
+import { bore, cut, cuts, plate, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'hole-left-in-white',
@@ -18,6 +19,16 @@ const check: Check = {
     passes: 'shape: { kind: rectangle, length: 52, width: 64 }',
     fails: 'shape: { kind: rectangle, length: 6, width: 64 }',
   },
+  sketch: section(
+    slab(),
+    cuts(
+      cut({ from: 28, to: 46, depth: 9 }),
+      bore({ from: [13, 0], to: [13, 10], width: 4 }),
+      bore({ from: [24, 0], to: [24, 7], width: 2 }),
+    ),
+    plate(20, 53),
+    ring(13, 0, 3.8, 'upper-left'),
+  ),
   run: (bench) => [...locationHoles(bench), ...ownHoles(bench)],
 };
 export default check;

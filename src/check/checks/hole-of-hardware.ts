@@ -4,6 +4,7 @@ import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { fittedParts } from '../hardware.ts';
 import { say } from '../say.ts';
+import { across, asked, bore, cuts, rect, section, shape, slab } from '../sketch.ts';
 
 /** A drill is no truer than this to its own size: 8 mm and .315 in are one hole. */
 const SAME_NM = 20_000;
@@ -19,6 +20,13 @@ const check: Check = {
     passes: 'kind: bushing, hole: 11',
     fails: 'kind: bushing, hole: 12',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 13], width: 7, end: 'flat' })),
+    shape(rect(24, -8, 36, -1), 'metal', 'edge'),
+    across(-4.5, 24, 36),
+    asked([26.5, 6], [33.5, 6]),
+  ),
   run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
 };
 export default check;

@@ -4,6 +4,7 @@ import { contains } from '../../geometry/nearness.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { centreline, hole, outline, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'hole-off-the-body',
@@ -12,6 +13,7 @@ const check: Check = {
   why: 'A drill that comes down beside the body meets the fixture; one in the edge splits it.',
   mend: 'Move the hole into the body.',
   example: { file: 'models/tarn.yaml', passes: 'at: { x: -37, y: -3 }', fails: 'at: { x: -370, y: -3 }' },
+  sketch: plan(outline(), centreline(), hole(-9, -1, 2), hole(13, 10, 2.2), ring(13, 10, 4)),
   run: ({ subject: { spec, hand }, facts }) =>
     namesOf(spec.holes).flatMap((id) => {
       const seen = look(facts, (use) => ({ spot: use.fact(`hole.${id}.spot`), outline: use.fact('outline.polygon') }));

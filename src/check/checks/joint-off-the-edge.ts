@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, line, neckEnd, neckPlan, plan } from '../sketch.ts';
 
 const check: Check = {
   id: 'joint-off-the-edge',
@@ -14,6 +15,14 @@ const check: Check = {
     passes: 'joint-fret: 18',
     fails: 'joint-fret: 17',
   },
+  sketch: plan(
+    neckEnd(8),
+    neckPlan(-8),
+    line('M 2 -4.5 V 4.5 M 9 -4.5 V 4.5 M 23 -4.5 V 4.5', 'thin'),
+    line('M 16 -9 V 4.5'),
+    line('M 8 -9 V -1', 'thin'),
+    across(-7, 8, 16),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const seen = look(facts, (use) => ({ edge: use.fact('neck.edge'), joint: use.fact('neck.joint-line') }));
     if (!seen) return [];

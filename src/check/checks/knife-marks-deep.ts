@@ -6,6 +6,7 @@ import { machineNumber } from '../../facts/station-machine.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { ideal, ring, scallops, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'knife-marks-deep',
@@ -14,6 +15,7 @@ const check: Check = {
   why: 'The belt takes off what it is told, and waves of the planer are left in a glue face.',
   mend: 'Feed slower, turn faster, or allow sizing deeper marks.',
   example: { file: 'models/plant/plant.yaml', passes: 'feed-speed: 12 m/min', fails: 'feed-speed: 120 m/min' },
+  sketch: section(slab({ face: scallops(2, 58, 14, 4) }), ideal('M 1 2 H 59'), ring(37, 3.4, 3.4, 'lower-right')),
   run: (bench) => partsOf(bench.subject.spec).flatMap((part) => fault(bench, part)),
 };
 export default check;

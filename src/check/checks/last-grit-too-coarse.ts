@@ -4,6 +4,7 @@ import { row, wanted } from '../../facts/row.ts';
 import { machineNumber } from '../../facts/station-machine.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { rect, ring, scratches, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'last-grit-too-coarse',
@@ -12,6 +13,12 @@ const check: Check = {
   why: 'In deep scratches the glue stands thick and weak, and the line shows at the edge.',
   mend: 'Put a finer belt last, or take what the adhesive’s sheet allows.',
   example: { file: 'models/plant/plant.yaml', passes: 'grit: 100', fails: 'grit: 70' },
+  sketch: section(
+    shape(rect(2, 4, 58, 12), 'soft'),
+    slab({ bottom: 6, fill: 'cap', under: scratches(58, 2, 6, 2) }),
+    slab({ top: 9.4, face: scratches(2, 58, 9.4, 2) }),
+    ring(30, 8.6, 4),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     if (!partsOf(spec).includes('cap')) return [];
     const seen = look(facts, (use) => {

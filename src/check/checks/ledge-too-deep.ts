@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
+import { BACK, cuts, EDGE, gap, section, slab } from '../sketch.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -15,6 +16,11 @@ const check: Check = {
     passes: 'crown: { from: 95 } }\n',
     fails: 'crown: { from: 95 } }\nedges: { top: { ledge: { width: 1.6, depth: 43.5 }, cutter: mill-16 } }\n',
   },
+  sketch: section(
+    slab({ right: EDGE }),
+    cuts({ wall: 'M 46 0 V 15.2 H 56', air: 'M 46 -0.6 V 15.2 H 57 V -0.6 Z' }),
+    gap(51, 15.2, BACK, 'end'),
+  ),
   run: (bench) => (['top', 'back'] as const).flatMap((side) => fault(bench, side)),
 };
 export default check;

@@ -5,6 +5,7 @@ import type { Reading } from '../../facts/card-seen.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { gaugesSeen } from '../gauges.ts';
 import { say } from '../say.ts';
+import { graduation, limits, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'limits-no-gauge-reads',
@@ -17,6 +18,7 @@ const check: Check = {
     passes: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.01 mm,',
     fails: 'caliper: { title: Caliper, reads: length, unit: mm, resolution: 0.1 mm,',
   },
+  sketch: plan(limits(-8), graduation(13), ring(0, 9.6, 3.4)),
   run: (bench) => {
     const rules = new Map(gaugesSeen(bench).map(({ at, gauge: { rule } }) => [at, rule.leastCounts ?? 0]));
     return bench.seen.flatMap(({ readings }) =>

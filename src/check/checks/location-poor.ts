@@ -3,6 +3,7 @@ import { placeOf } from '../../facts/placed.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, disc, hole, ideal, outline, outlinePath, plan, shape } from '../sketch.ts';
 
 /** Nearer than this, what the pins leave open turns the far end of a body by more than a saw line; common practice, no source. */
 const LEAST_NM = 100_000_000;
@@ -18,6 +19,15 @@ const check: Check = {
     passes: 'locates-on: [tooling-hole-a, tooling-hole-b]',
     fails: 'locates-on: [tooling-hole-a, tooling-hole-a]',
   },
+  sketch: plan(
+    outline(),
+    ideal(outlinePath(0, 9)),
+    hole(-3, 0, 2),
+    hole(3, 0, 2),
+    shape(disc(-3, 0, 1.3), 'metal', 'edge'),
+    shape(disc(3, 0, 1.3), 'metal', 'edge'),
+    across(0, -3, 3),
+  ),
   run: ({ subject: { spec }, facts }): Fault[] => {
     const { 'locates-on': holes, 'rests-on': rests } = spec.setups.top;
     if (!holes) {

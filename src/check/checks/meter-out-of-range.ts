@@ -4,6 +4,7 @@ import { METER_SOURCE, meterRanges } from '../../reference/meters.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayShare } from '../say.ts';
+import { dial, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'meter-out-of-range',
@@ -16,6 +17,7 @@ const check: Check = {
     passes: 'humidity: 45 ±3 %\n    moisture: 8.5 ±1.0 %',
     fails: 'humidity: 28 ±3 %\n    moisture: 5.9 ±1.0 %',
   },
+  sketch: plan(dial(0.02, 0.18, 0.92), ring(-10.6, 5.4, 3.4, 'lower-left')),
   run: ({ subject: { plant }, facts }) => {
     const seen = look(facts, (use) => {
       const { title, method } = gaugeAt(plant, use, 'conditioning', 'moisture');

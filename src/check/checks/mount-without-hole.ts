@@ -6,6 +6,7 @@ import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { fittedParts } from '../hardware.ts';
 import { say, sayPoint } from '../say.ts';
+import { centreMark, disc, field, hole, ideal, line, plan, rect, ring } from '../sketch.ts';
 
 /** As for the hole of a part: two units, one size. */
 const SAME_NM = 20_000;
@@ -21,6 +22,16 @@ const check: Check = {
     passes: 'at: { x: -37, y: -3 }',
     fails: 'at: { x: -37, y: -5 }',
   },
+  sketch: plan(
+    field(),
+    hole(-4, -9, 2.2),
+    hole(1, 9, 2.2),
+    line(rect(-10, -14, 4, 14, 2)),
+    ideal(disc(-4, 9, 2.2)),
+    centreMark(-4, 9),
+    centreMark(-4, -9),
+    ring(-1.4, 9, 6),
+  ),
   run: (bench) => fittedParts(bench).flatMap((part) => faults(bench, part)),
 };
 export default check;

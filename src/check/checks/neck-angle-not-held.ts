@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs, say } from '../say.ts';
+import { gap, ideal, neckSide, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'neck-angle-not-held',
@@ -14,6 +15,12 @@ const check: Check = {
     passes: 'angle: 0 deg ±0.2',
     fails: 'angle: 0.5 deg ±0.2',
   },
+  sketch: section(
+    slab({ right: 50, face: 'H 26 V 9 L 50 7.4' }),
+    neckSide({ heel: 26.6, floor: 8.8, board: 22, top: 0, lean: 3.4 }),
+    ideal('M 22 -1.8 L 59 -1.8 '),
+    gap(56, -5, -1.8, 'end'),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const { angle } = spec.neck;
     const { pocket } = spec.neck;

@@ -3,6 +3,7 @@ import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayAs, sayPoint } from '../say.ts';
+import { centreline, gap, line, neckPlan, outline, plan, rect, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'neck-beside-bridge',
@@ -15,6 +16,14 @@ const check: Check = {
     passes: 'neck-pocket: { at: { x: 0, y: 190 }',
     fails: 'neck-pocket: { at: { x: 1.5, y: 190 }',
   },
+  sketch: plan(
+    outline(),
+    centreline(),
+    neckPlan(10, 4),
+    shape(rect(-13, -5, -9, 5), 'metal', 'edge'),
+    line('M -11 -3.6 L 29 0.4 M -11 3.6 L 29 7.6', 'thin'),
+    gap(20, 0, 4, 'end'),
+  ),
   run: ({ subject: { spec, plant, hand }, facts }) => {
     const seen = look(facts, (use) => {
       const within = row(plant.lines, use(spec.line), 'plant.lines')['place-within']?.['neck-to-bridge'];

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { gap, line, neckEnd, neckPlan, plan, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'neck-play',
@@ -14,6 +15,13 @@ const check: Check = {
     passes: 'width: 55.8 ±0.05',
     fails: 'width: 56.1 ±0.05',
   },
+  sketch: plan(
+    neckEnd(16),
+    shape('M 16.6 -8 H -16 V 8 H 16.6 Z', 'air'),
+    line('M 15.4 -8 H -16 V 8 H 15.4'),
+    neckPlan(-15.4, 2.6, 5),
+    gap(0, -8, -2.4),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const { width, pocket, kind } = spec.neck;
     if (!width || !pocket) return [];

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { neckSide, rect, ring, screw, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'neck-screw-bite',
@@ -14,6 +15,13 @@ const check: Check = {
     passes: 'screws: { row: neck-8, plate: 2.0 }',
     fails: 'screws: { row: neck-8-short, plate: 2.0 }',
   },
+  sketch: section(
+    slab({ right: 52, face: 'H 20 V 9 H 52' }),
+    neckSide({ heel: 20.6, floor: 8.8, board: 16, top: -0.3 }),
+    shape(rect(28, 17, 44, 18.4), 'metal', 'edge'),
+    screw([36, 19], [36, 6.6]),
+    ring(36, 7.6, 3.2),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const { screws, heel, kind, board } = spec.neck;
     if (!screws) return [];

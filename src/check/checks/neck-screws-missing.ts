@@ -3,6 +3,7 @@ import { row } from '../../facts/row.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { gap, neckSide, rect, ring, screw, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'neck-screws-missing',
@@ -15,6 +16,14 @@ const check: Check = {
     passes: 'title: Neck screw 8, gauge: 8',
     fails: 'title: Neck screw 8, gauge: 10',
   },
+  sketch: section(
+    slab({ right: 52, face: 'H 20 V 10 H 52' }),
+    neckSide({ heel: 20.6, floor: 7.4, board: 16, top: -2.4 }),
+    shape(rect(28, 17, 44, 18.4), 'metal', 'edge'),
+    screw([36, 19], [36, 1]),
+    ring(36, 13.4, 3.2),
+    gap(28, 7.4, 10, 'start'),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const { screws, pocket, kind, heel } = spec.neck;
     // A neck that is not yet described has no screws either.

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf } from '../gauges.ts';
+import { limits, line, plan, reading, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'no-reading-proves',
@@ -14,6 +15,7 @@ const check: Check = {
     passes: 'resolution: 1 %, uncertainty: 2 %',
     fails: 'resolution: 1 %, uncertainty: 4 %',
   },
+  sketch: plan(limits(), line('M -28 12 H 28', 'thin'), reading(0, 16, 0), ring(0, 0, 3)),
   run: (bench) => gaugesSeen(bench).flatMap((one) => fault(bench, one)),
 };
 export default check;

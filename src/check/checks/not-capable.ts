@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { bell, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'not-capable',
@@ -14,6 +15,7 @@ const check: Check = {
     passes: 'cap: { sized: 16.40 ±0.10 }',
     fails: 'cap: { sized: 16.40 ±0.05 }',
   },
+  sketch: plan(bell(0, 8), ring(15, 10, 4)),
   run: (bench) => [...bench.subject.readings.keys()].flatMap((fact) => fault(bench, fact)),
 };
 export default check;

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { plan, ring, series } from '../sketch.ts';
 
 const check: Check = {
   id: 'out-of-control',
@@ -14,6 +15,10 @@ const check: Check = {
     passes: 'first,16.40',
     fails: 'first,16.60',
   },
+  sketch: plan(
+    series([-25, 2], [-17, -3], [-9, 1], [-1, -2], [7, 4], [15, -1], [22, -12]),
+    ring(22, -12, 3, 'lower-right'),
+  ),
   run: (bench) => [...bench.subject.readings.keys()].flatMap((fact) => fault(bench, fact)),
 };
 export default check;

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint, sentence } from '../say.ts';
+import { plan, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'outline-not-drawable',
@@ -14,6 +15,14 @@ const check: Check = {
     passes: 'M -90 -200 L 90 -200 A 60',
     fails: 'M -90 -200 L 90 260 A 60',
   },
+  sketch: plan(
+    shape(
+      'M -20 -10 C -2 -10 2 10 18 10 C 28 10 28 -10 18 -10 C 2 -10 -2 10 -20 10 C -28 10 -28 -10 -20 -10 Z',
+      'wood',
+      'edge',
+    ),
+    ring(-1, 0, 3.6),
+  ),
   run: ({ subject: { hand }, facts }) => {
     const outline = look(facts, (use) => use.fact('outline.drawn'));
     if (!outline || outline.ok) return [];

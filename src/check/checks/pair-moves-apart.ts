@@ -4,6 +4,7 @@ import { machineNumber } from '../../facts/station-machine.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayShare } from '../say.ts';
+import { gap, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'pair-moves-apart',
@@ -12,6 +13,11 @@ const check: Check = {
   why: 'What is glued while one part is damper than the other bows when both come to rest, and the joint opens at the edge.',
   mend: 'Let the moistures of a pair differ less, saw both parts the same way, or choose woods that move alike.',
   example: { file: 'models/plant/plant.yaml', passes: 'pair-agree: 0.5 %', fails: 'pair-agree: 1.2 %' },
+  sketch: section(
+    slab({ top: 9 }),
+    shape('M 2 0 Q 30 9 58 0 V 4.4 Q 30 13.4 2 4.4 Z', 'cap', 'edge'),
+    gap(54, 5.2, 9, 'end'),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const seen = look(facts, (use) => {
       const line = use(spec.line);

@@ -3,6 +3,7 @@ import { cutsOf, isCavity, meantToMeet, pairsOf } from '../../facts/cuts.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { cut, cuts, ideal, pot, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'panel-cut-away',
@@ -16,6 +17,13 @@ const check: Check = {
     fails: 'controls:\n    setup: top',
     also: [],
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 12, to: 48, depth: 13 })),
+    ideal('M 12 4 H 48'),
+    pot(30, 4, 10),
+    ring(20, 2, 3.4),
+  ),
   run: ({ subject: { spec, plant }, facts }) =>
     namesOf(spec.holes).flatMap((id): Fault[] => {
       const { hardware, setup } = spec.holes![id]!;

@@ -3,6 +3,7 @@ import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { bore, cut, cuts, gap, pot, section, slab } from '../sketch.ts';
 import { shapedAt } from '../shaped.ts';
 
 const check: Check = {
@@ -16,6 +17,12 @@ const check: Check = {
     passes: 'hardware: pot-long',
     fails: 'hardware: pot',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 12, to: 50, depth: 7, back: true }), bore({ from: [36, 0], to: [36, 11], width: 3, end: 'open' })),
+    pot(36, 10, 7),
+    gap(22, 0, 10),
+  ),
   run: (bench) => namesOf(bench.subject.spec.holes).flatMap((id) => faults(bench, id)),
 };
 export default check;

@@ -4,6 +4,7 @@ import { partsOf } from '../../facts/parts.ts';
 import { row, wanted } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { gap, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'passes-too-many',
@@ -16,6 +17,13 @@ const check: Check = {
     passes: 'widest: 650,',
     fails: 'widest: 650, most-passes: 2,',
   },
+  sketch: section(
+    slab({ top: -7 }),
+    shape(rect(2, -7, 58, 6), 'removed'),
+    line('M 2 -4.4 H 58 M 2 -1.8 H 58 M 2 0.8 H 58 M 2 3.4 H 58', 'thin'),
+    line('M 2 6 H 58'),
+    gap(30, -7, 6),
+  ),
   run: (bench) =>
     partsOf(bench.subject.spec).flatMap((part) => [...fault(bench, 'planing', part), ...fault(bench, 'sizing', part)]),
 };

@@ -3,6 +3,7 @@ import { placeOf } from '../../facts/placed.ts';
 import { namesOf, present, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { disc, distance, hole, outline, plan, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'pattern-does-not-fit',
@@ -15,6 +16,14 @@ const check: Check = {
     passes: '      bridge: { at: { x: 24, y: 124 }, diameter: 8, fit: H8 }\n',
     fails: '',
   },
+  sketch: plan(
+    outline(),
+    hole(-11, 0, 2.4),
+    shape(disc(-11, 0, 1.7), 'metal', 'edge'),
+    hole(13, -4.4, 2.4),
+    shape(disc(13, 4.4, 1.7), 'metal', 'edge'),
+    distance([13, -4.4], [13, 4.4]),
+  ),
   run: (bench) => [...first(bench), ...second(bench)],
 };
 export default check;

@@ -7,6 +7,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { centreline, disc, distance, hole, ideal, outline, plan } from '../sketch.ts';
 
 const check: Check = {
   id: 'pattern-not-mirrored',
@@ -27,6 +28,14 @@ const check: Check = {
     },
     also: ['pattern-does-not-fit'],
   },
+  sketch: plan(
+    outline(),
+    centreline(),
+    hole(16, 0, 1.6),
+    hole(-10, 5.4, 1.6),
+    ideal(disc(-10, -5.4, 1.6)),
+    distance([-10, -5.4], [-10, 5.4], 'end'),
+  ),
   run: (bench) => {
     const { subject, others, facts } = bench;
     if (subject.hand !== 'left') return [];

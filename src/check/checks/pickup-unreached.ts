@@ -4,6 +4,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { meantMeetings, reachedFrom } from '../reached.ts';
+import { centreline, ideal, outline, plan, pocket, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'pickup-unreached',
@@ -16,6 +17,14 @@ const check: Check = {
     passes: 'purpose: other',
     fails: 'purpose: controls',
   },
+  sketch: plan(
+    outline(),
+    centreline(),
+    pocket(4, -6, 9, 6, 1),
+    pocket(-19, 3, -8, 9, 1),
+    ideal('M -8 5 L 4 1.6 M -8 7 L 4 3.6'),
+    ring(4, 2.6, 3.2),
+  ),
   run: (bench) => {
     const { spec } = bench.subject;
     const purpose = (id: string) => look(bench.facts, (use) => use(spec.cavities![id]!.purpose));

@@ -2,6 +2,7 @@
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bore, cuts, line, ring, screw, section, slab } from '../sketch.ts';
 import { sayRoot, screwedHoles } from '../screws.ts';
 
 const check: Check = {
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'length: 7/16 in, head: 6.6, holds: 2.0',
     fails: 'length: 7/16 in, thread: 6, head: 6.6, holds: 2.0',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 16], width: 1.6 })),
+    screw([30, 0], [30, 14], { width: 6, head: 11 }),
+    line('M 33 5.6 L 37 4.8 L 41 6.2 L 47 5.2 M 27 6 L 23 6.8 L 19 5.6 L 13 6.4 M 32 9.8 L 36 10.6 L 42 9.4'),
+    ring(40, 5.6, 4),
+  ),
   run: (bench) =>
     screwedHoles(bench).flatMap(({ id, hole, name, thread, length }): Fault[] => {
       const seen = look(bench.facts, (use) => ({

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bore, cuts, gap, line, ring, screw, section, slab } from '../sketch.ts';
 import { screwedHoles } from '../screws.ts';
 
 const check: Check = {
@@ -15,6 +16,14 @@ const check: Check = {
     passes: 'length: 7/16 in, head: 6.6, holds: 2.0',
     fails: 'length: 5/8 in, head: 6.6, holds: 2.0',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 8], width: 3 })),
+    screw([30, -5], [30, 8.6]),
+    ring(30, 8.4, 3, 'lower-right'),
+    gap(38, -5, 0, 'end'),
+    line('M 34 -5 H 39.4', 'thin'),
+  ),
   run: (bench) =>
     screwedHoles(bench).flatMap(({ id, hole, name, length }) => {
       const seen = look(bench.facts, (use) => ({ beyond: use.fact(`screw.${id}.beyond`), depth: use(hole.depth) }));

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bore, cuts, ring, screw, section, slab } from '../sketch.ts';
 import { sayRoot, screwedHoles } from '../screws.ts';
 
 const check: Check = {
@@ -15,6 +16,12 @@ const check: Check = {
     passes: 'screw: cover-6',
     fails: 'screw: cover-4',
   },
+  sketch: section(
+    slab(),
+    cuts(bore({ from: [30, 0], to: [30, 16], width: 7.4 })),
+    screw([30, 0], [30, 13], { width: 5.4, head: 11 }),
+    ring(33.4, 7, 3.4),
+  ),
   run: (bench) =>
     screwedHoles(bench).flatMap(({ id, hole, name }) => {
       const seen = look(bench.facts, (use) => ({

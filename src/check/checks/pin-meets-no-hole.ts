@@ -4,6 +4,7 @@ import { setupOrder } from '../../facts/cutting-order.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bed, bore, cuts, pin, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'pin-meets-no-hole',
@@ -18,6 +19,14 @@ const check: Check = {
       'setups:\n  glue-face: { up: glue-face, rests-on: blank-back, pins: p2, hold: clamps, z-zero: touched-off, machine: router, fixture: tarn-back-right, program: "4100", cycle: 3 min }\n  back:',
     also: ['route-out-of-order'],
   },
+  sketch: section(
+    bed(19.5),
+    slab({ bottom: 15 }),
+    cuts(bore({ from: [16, 15], to: [16, 6], width: 5.4 })),
+    pin(16, 19.5, 10),
+    pin(42, 19.5, 15.2),
+    ring(42, 14.6, 4),
+  ),
   run: (bench) =>
     setupOrder
       .filter((setup) => bench.subject.spec.setups[setup] !== undefined)

@@ -5,6 +5,7 @@ import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { bed, cut, cuts, gap, pin, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'pin-too-long',
@@ -17,6 +18,17 @@ const check: Check = {
     passes: 'location: { jig: jig-p2-right, depth: 12 ±1.0 }',
     fails: 'location: { jig: jig-p2-right, depth: 9.0 ±1.0 }',
   },
+  sketch: section(
+    bed(19.5),
+    slab({ bottom: 15 }),
+    cuts(
+      cut({ from: 15, to: 21, depth: 3.4, back: true, at: 15 }),
+      cut({ from: 39, to: 45, depth: 3.4, back: true, at: 15 }),
+    ),
+    pin(18, 19.5, 11.7),
+    pin(42, 19.5, 11.7),
+    gap(30, 15, 19.5, 'start'),
+  ),
   run: (bench) => {
     const found = setupOrder
       .filter((setup) => bench.subject.spec.setups[setup] !== undefined)

@@ -5,6 +5,7 @@ import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, asked, bed, cut, cuts, pin, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'pins-do-not-go-in',
@@ -17,6 +18,14 @@ const check: Check = {
     passes: 'bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
     fails: 'bridge: { fit: g6 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
   },
+  sketch: section(
+    bed(19.5),
+    slab({ bottom: 10 }),
+    cuts(cut({ from: 27, to: 33, depth: 6, back: true, at: 10 })),
+    pin(30, 19.5, 11.4, 9),
+    asked([27, 6.6], [33, 6.6]),
+    across(16.4, 25.5, 34.5),
+  ),
   run: (bench) =>
     setupOrder
       .filter((setup) => bench.subject.spec.setups[setup] !== undefined)

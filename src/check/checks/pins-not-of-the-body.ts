@@ -5,6 +5,7 @@ import { placeOf } from '../../facts/placed.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { bed, bore, cuts, pin, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'pins-not-of-the-body',
@@ -18,6 +19,14 @@ const check: Check = {
       'pins: { neck: { fit: g6 }, bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
     fails: 'pins: { neck: { fit: g6 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
   },
+  sketch: section(
+    bed(19.5),
+    slab({ bottom: 15 }),
+    cuts(bore({ from: [16, 15], to: [16, 6], width: 5.4 })),
+    pin(42, 19.5, 15.2),
+    ring(16, 12, 4.6),
+    ring(42, 16, 4),
+  ),
   run: (bench) =>
     setupOrder
       .filter((setup) => bench.subject.spec.setups[setup] !== undefined)

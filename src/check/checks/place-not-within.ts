@@ -4,6 +4,7 @@ import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { across, bore, cut, cuts, line, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'place-not-within',
@@ -16,6 +17,16 @@ const check: Check = {
     passes: 'neck-to-bridge: 0.4',
     fails: 'neck-to-bridge: 0.2',
   },
+  sketch: section(
+    slab(),
+    cuts(
+      cut({ from: 16, to: 46, depth: 11, back: true }),
+      bore({ from: [22, 0], to: [22, 7], width: 3.4, end: 'flat' }),
+    ),
+    line('M 22 -5.5 V 12', 'centre'),
+    line('M 31 -5.5 V 21', 'centre'),
+    across(-4, 22, 31),
+  ),
   run: ({ subject: { spec, plant }, facts }) => {
     const seen = look(facts, (use) => {
       const within = row(plant.lines, use(spec.line), 'plant.lines')['place-within'];

@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { cut, cuts, cutter, push, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'plunge-too-fast',
@@ -15,6 +16,13 @@ const check: Check = {
     passes: 'plunge: 1.2 m/min',
     fails: 'plunge: 12 m/min',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 24, to: 36, depth: 8 })),
+    cutter({ x: 30, tip: 8, width: 12, flutes: 11 }),
+    push([44, -6], [44, 5]),
+    ring(30, 8, 2.8, 'lower-left'),
+  ),
   run: ({ subject: { plant }, facts }) =>
     namesOf(plant.cutters).flatMap((id): Fault[] => {
       const { feed, plunge } = plant.cutters![id]!;

@@ -3,6 +3,7 @@ import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { neckEnd, neckPlan, plan, pocket, ring, way } from '../sketch.ts';
 
 const check: Check = {
   id: 'pocket-closed-at-neck',
@@ -15,6 +16,7 @@ const check: Check = {
     passes: 'neck-pocket: { at: { x: 0, y: 190 }',
     fails: 'neck-pocket: { at: { x: 0, y: 184 }',
   },
+  sketch: plan(neckEnd(10), pocket(-12, -6, 6, 6, 1), neckPlan(15, 0, 5), way([23, -9], [10, -9]), ring(8, 0, 3.4)),
   run: ({ subject: { spec, hand }, facts }) => {
     const seen = look(facts, (use) => {
       const pocket = spec.neck.pocket && use(spec.neck.pocket);

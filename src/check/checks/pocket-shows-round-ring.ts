@@ -2,6 +2,7 @@
 import { against, fittedParts, lowOf, sizesOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
 import { say } from '../say.ts';
+import { field, plan, pocket, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'pocket-shows-round-ring',
@@ -14,6 +15,13 @@ const check: Check = {
     passes: 'flange: { length: 46, width: 92, corner: 4 }',
     fails: 'flange: { length: 38, width: 92, corner: 4 }',
   },
+  sketch: plan(
+    field(),
+    pocket(-20, -7, 20, 7, 2),
+    shape(rect(-16, -11, 16, 11, 2), 'metal', 'edge'),
+    shape(rect(-11, -4.5, 11, 4.5, 1), 'air', 'edge'),
+    ring(18, 0, 3.6),
+  ),
   run: (bench) =>
     fittedParts(bench).flatMap(({ fitted, id, name, row }) => {
       const lip = `fitted.${id}.lip` as const;

@@ -3,6 +3,7 @@ import { namesOf, present } from '../../facts/row.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { centreMark, plan, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'points-off-the-piece',
@@ -15,6 +16,14 @@ const check: Check = {
     passes: 'inset: 30',
     fails: 'inset: 300',
   },
+  sketch: plan(
+    shape(rect(-24, -9, 16, 9), 'wood', 'edge'),
+    centreMark(-18, 0),
+    centreMark(-3, 0),
+    centreMark(12, 0),
+    centreMark(24, 0),
+    ring(24, 0, 3.4),
+  ),
   run: ({ subject: { plant }, facts }) =>
     namesOf(present(plant.stations)).flatMap((station): Fault[] => {
       const { inset, points } = plant.stations![station]!;

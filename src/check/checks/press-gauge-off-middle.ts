@@ -4,6 +4,7 @@ import { partsOf } from '../../facts/parts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { dial, plan, ring } from '../sketch.ts';
 
 /** Of the scale; common practice, from memory. */
 const LEAST = 0.25;
@@ -18,6 +19,7 @@ const check: Check = {
   why: 'Near either end of its scale a gauge is read badly: at the bottom a mark is a large part of the pressure, at the top there is nothing in hand.',
   mend: 'Fit a gauge whose scale suits the press, or put more or fewer stacks side by side.',
   example: { file: 'models/plant/plant.yaml', passes: 'gauge-full-scale: 18 MPa', fails: 'gauge-full-scale: 25 MPa' },
+  sketch: plan(dial(0.08, 0.25, 0.75), ring(-10.4, 3.6, 3.4, 'upper-left')),
   run: (bench) => {
     if (!partsOf(bench.subject.spec).includes('cap')) return [];
     const stacks = look(bench.facts, (use) => use.fact('press.side-by-side').value) ?? 1;

@@ -7,6 +7,7 @@ import type { Quantity } from '../../units/quantity.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { dial, line, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'press-overloaded',
@@ -15,6 +16,7 @@ const check: Check = {
   why: 'A press above its rated maximum can burst a line or throw its load: no number of a card may ask for it.',
   mend: 'Put fewer stacks side by side, or press this model on a bigger press.',
   example: { file: 'models/plant/plant.yaml', passes: 'gauge-most: 14 MPa', fails: 'gauge-most: 11 MPa' },
+  sketch: plan(dial(0.97, 0.25, 0.75), line('M 7 -8.6 L 11.4 -11'), ring(10.6, 4.4, 3.4)),
   run: ({ subject, facts }) => {
     if (!partsOf(subject.spec).includes('cap')) return [];
     const seen = look(facts, (use) => ({

@@ -4,6 +4,7 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { ideal, line, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'removal-too-small',
@@ -16,6 +17,7 @@ const check: Check = {
     passes: 'machined: { crown: 49.60 ±0.12, land: 45.40 ±0.12 }',
     fails: 'machined: { crown: 49.40 ±0.12, land: 45.40 ±0.12 }',
   },
+  sketch: section(slab({ face: 'Q 30 8 58 0' }), ideal('M 1 1.4 H 59'), line('M 2 0 H 58', 'thin'), ring(30, 2.6, 3.8)),
   run: ({ subject, facts }) => {
     const { spec } = subject;
     const parts = partsOf(spec).flatMap((part) => [

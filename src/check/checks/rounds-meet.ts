@@ -3,6 +3,7 @@ import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { shapedAt } from '../shaped.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
+import { ideal, line, ring, section, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'rounds-meet',
@@ -18,6 +19,12 @@ const check: Check = {
       'crown: { from: 95 } }\nedges: { top: { round: 23, cutter: ball-20 }, back: { round: 23, cutter: ball-20 } }\n',
     also: ['cutter-of-wrong-kind'],
   },
+  sketch: section(
+    shape('M 2 0 H 35 A 17 17 0 0 1 49.7 8.5 A 17 17 0 0 1 35 17 H 2 Z', 'wood'),
+    line('M 2 0 H 35 A 17 17 0 0 1 49.7 8.5 A 17 17 0 0 1 35 17 H 2'),
+    ideal('M 49.7 8.5 A 17 17 0 0 1 52 17 M 49.7 8.5 A 17 17 0 0 0 52 0 M 52 -2 V 19'),
+    ring(49.7, 8.5, 3.2),
+  ),
   run: (bench) => {
     const { subject, facts } = bench;
     const { spec, hand } = subject;

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { across, ideal, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'saddle-out-of-travel',
@@ -14,6 +15,13 @@ const check: Check = {
     passes: 'travel: 8',
     fails: 'travel: 3',
   },
+  sketch: section(
+    slab({ top: 4 }),
+    shape('M 10 4 V -2 H 13 V 2 H 40 V -2 H 43 V 4 Z', 'metal', 'edge'),
+    shape(rect(34, -4, 39.4, 1.8), 'metal', 'edge'),
+    ideal(rect(45, -4, 50.4, 1.8)),
+    across(-6, 36.7, 47.7),
+  ),
   run: (bench) => (['bass', 'treble'] as const).flatMap((side) => fault(bench, side)),
 };
 export default check;

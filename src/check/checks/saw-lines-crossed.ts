@@ -3,6 +3,7 @@ import { sawOf } from '../../facts/saw.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { across, plan, sawLine, waste } from '../sketch.ts';
 
 const check: Check = {
   id: 'saw-lines-crossed',
@@ -15,6 +16,7 @@ const check: Check = {
     passes: 'rough-line: 6\n',
     fails: 'rough-line: 2\n',
   },
+  sketch: plan(waste(-12, 2), sawLine(11), across(1, 2, 11)),
   run: ({ subject, facts }) => {
     const lines = look(facts, (use) => ({
       rough: use.fact('saw.rough.distance'),

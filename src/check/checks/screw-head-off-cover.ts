@@ -5,6 +5,7 @@ import type { Polygon } from '../../geometry/polygon.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { field, head, plan, rect, ring, shape } from '../sketch.ts';
 import type { Screwed } from '../screws.ts';
 import { screwedHoles } from '../screws.ts';
 
@@ -19,6 +20,13 @@ const check: Check = {
     passes: 'at: { x: 40.8, y: -100 }',
     fails: 'at: { x: 39.5, y: -100 }',
   },
+  sketch: plan(
+    field(),
+    shape(rect(-26, -10, 10, 15, 2), 'metal', 'edge'),
+    head(9, 0, 4),
+    head(-19, 0, 4),
+    ring(10.4, 0, 5.6),
+  ),
   run: (bench) =>
     screwedHoles(bench).flatMap((screwed) => {
       const seen = look(bench.facts, (use) => ({

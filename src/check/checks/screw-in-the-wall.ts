@@ -6,6 +6,7 @@ import { nearestOnEdge, regionContains } from '../../geometry/nearness.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { field, hole, plan, pocket, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'screw-in-the-wall',
@@ -18,6 +19,14 @@ const check: Check = {
     passes: 'at: { x: 18, y: 200 },\n      diameter: 4.5',
     fails: 'at: { x: 27, y: 200 },\n      diameter: 4.5',
   },
+  sketch: plan(
+    field(),
+    pocket(-20, -8, 20, 8, 2),
+    hole(6, -8, 2.6),
+    hole(-12, -3, 2.6),
+    hole(-12, 3, 2.6),
+    ring(6, -8, 4.4),
+  ),
   run: (bench) =>
     namesOf(bench.subject.spec.holes).flatMap((id) =>
       look(bench.facts, (use) => use(bench.subject.spec.holes![id]!.use)) === 'screw' ? faults(bench, id) : [],

@@ -2,6 +2,7 @@
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { cut, cuts, plate, ring, screw, section, slab } from '../sketch.ts';
 import { screwedHoles } from '../screws.ts';
 import { leastWanted, nameOf, woodsOf } from '../thin.ts';
 
@@ -16,6 +17,13 @@ const check: Check = {
     passes: 'at: { x: 40.8, y: -100 }',
     fails: 'at: { x: 41.2, y: -100 }',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 8, to: 30, depth: 12 })),
+    plate(6, 38),
+    screw([32.4, -1.4], [32.4, 10]),
+    ring(30.4, 5, 3.4, 'lower-left'),
+  ),
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));
     if (!least) return [];

@@ -2,6 +2,7 @@
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { plate, ring, screw, section, slab } from '../sketch.ts';
 import { screwedHoles } from '../screws.ts';
 import { goesThrough, leastWanted, nameOf, woodsOf } from '../thin.ts';
 
@@ -17,6 +18,7 @@ const check: Check = {
     fails: 'length: 2 in, head: 6.6, holds: 2.0',
     also: ['pilot-too-shallow'],
   },
+  sketch: section(slab({ bottom: 12 }), plate(12, 48), screw([30, -1.4], [30, 16]), ring(30, 14, 3.4, 'lower-right')),
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
     if (!least) return [];

@@ -4,6 +4,7 @@ import { row } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { centreline, gap, line, outline, plan } from '../sketch.ts';
 
 const check: Check = {
   id: 'seam-off-centre',
@@ -16,6 +17,7 @@ const check: Check = {
     passes: 'title: Jig P2 right\n    pattern: p2\n    hand: right\n    registers-on: seam',
     fails: 'title: Jig P2 right\n    pattern: p2\n    hand: right\n    registers-on: edge',
   },
+  sketch: plan(outline(), line('M -22.6 4 H 22.5'), centreline(), gap(4, 0, 4, 'end')),
   run: ({ subject: { spec, plant }, facts }) => {
     if (!partsOf(spec).includes('cap')) return [];
     const seen = look(facts, (use) => {

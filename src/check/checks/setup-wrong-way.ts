@@ -3,6 +3,7 @@ import { surfacesNotThere } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { bed, ring, section, slab } from '../sketch.ts';
 
 /** What each set-up looks up with, and what it may rest on. */
 const WAYS: Readonly<Record<string, { up: string; rests: readonly string[] }>> = {
@@ -18,6 +19,12 @@ const check: Check = {
   why: 'A body put on the fixture the wrong way up is cut on the wrong face.',
   mend: 'Let the set-up look up with the face it is named for, and rest on the face opposite.',
   example: { file: 'models/tarn.yaml', passes: 'rests-on: cap-face', fails: 'rests-on: back-face' },
+  sketch: section(
+    bed(),
+    slab({ left: 6, right: 54, top: -3, bottom: 8, under: 'Q 30 26 6 8' }),
+    ring(14, 14.6, 4, 'lower-left'),
+    ring(46, 14.6, 4, 'lower-right'),
+  ),
   run: (bench) => namesOf(bench.subject.spec.setups).flatMap((id) => fault(bench, id)),
 };
 export default check;

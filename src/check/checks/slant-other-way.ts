@@ -6,6 +6,7 @@ import { rotate } from '../../geometry/transform.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { field, ideal, line, plan, polygon, rect, ring, shape } from '../sketch.ts';
 
 /** Askew more than this, one that is to lie across lies along; degrees. */
 const ALONG_DEG = 45;
@@ -23,6 +24,15 @@ const check: Check = {
     passes: 'at: { x: 0, y: 44 }\n    from: cap-face',
     fails: 'at: { x: 0, y: 44 }\n    angle: 2 deg\n    from: cap-face',
   },
+  sketch: plan(
+    field(),
+    shape(rect(-24, -11, -19, 11, 1), 'metal', 'edge'),
+    line('M -22 -6 H 29 M -22 -2 H 29'),
+    line('M -22 2 H 29 M -22 6 H 29', 'thin'),
+    shape(polygon([-2, -11], [4, -11], [10, 11], [4, 11]), 'metal', 'edge'),
+    ideal(polygon([4, -11], [10, -11], [4, 11], [-2, 11])),
+    ring(7, 8, 3.6),
+  ),
   run: (bench) => namesOf(bench.subject.spec.cavities).flatMap((id) => fault(bench, id)),
 };
 export default check;

@@ -7,6 +7,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { asked, gap, rect, section, shape } from '../sketch.ts';
 
 const check: Check = {
   id: 'stack-does-not-fit-press',
@@ -15,6 +16,16 @@ const check: Check = {
   why: 'A stack that is too high does not go in; one the plate does not reach gets no pressure while the gauge shows it all; one over the edge of the plate tips.',
   mend: 'Take other boards, or another press.',
   example: { file: 'models/plant/plant.yaml', passes: 'closed-height: 120', fails: 'closed-height: 180' },
+  sketch: section(
+    shape(rect(6, 20, 54, 24), 'bed', 'edge'),
+    shape(rect(6, -2, 54, 2.6), 'bed', 'edge'),
+    shape(rect(14, 14.4, 42, 20.0), 'wood', 'edge'),
+    shape(rect(14, 8.8, 42, 14.4), 'wood', 'edge'),
+    shape(rect(14, 3.2, 42, 8.8), 'wood', 'edge'),
+    shape(rect(14, -2.4, 42, 3.2), 'wood', 'edge'),
+    asked([49, 2.6], [49, 20]),
+    gap(28, -2.4, 20),
+  ),
   run: ({ subject, facts }) => {
     if (!partsOf(subject.spec).includes('cap')) return [];
     return [

@@ -4,6 +4,7 @@ import { pointsOf } from '../../facts/parts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayAs } from '../say.ts';
+import { bell, plan, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'stack-not-capable',
@@ -16,6 +17,7 @@ const check: Check = {
     passes: 'least: 1.33',
     fails: 'least: 2.00',
   },
+  sketch: plan(bell(6, 5), ring(13, 8, 4.4)),
   run: (bench) => {
     const { spec } = bench.subject;
     return [

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { halfOf, say, sayCauses } from '../say.ts';
+import { gap, ideal, line, rect, section, shape, slab } from '../sketch.ts';
 
 type Achieved = `thickness.body.${'back-faced' | `machined.${'crown' | 'face' | 'land'}`}.achieved`;
 
@@ -12,6 +13,13 @@ const check: Check = {
   why: 'A machine that is off by more than the limits makes bodies outside of them, however carefully it is set.',
   mend: 'Widen the limits, zero on the fixture, or use a machine that holds them.',
   example: { file: 'models/tarn.yaml', passes: 'back-faced: 50.30 ±0.10', fails: 'back-faced: 50.30 ±0.05' },
+  sketch: section(
+    slab({ top: 2 }),
+    shape(rect(2, -2, 58, 6), 'removed'),
+    ideal('M 1 0.6 H 59 M 1 3.4 H 59'),
+    line('M 2 2 H 58'),
+    gap(30, -2, 6),
+  ),
   run: (bench) => stages.flatMap((stage) => fault(bench, stage)),
 };
 export default check;

@@ -3,6 +3,7 @@ import { facesBack } from '../../facts/parts.ts';
 import { present } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
+import { BACK, gap, ideal, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'stage-not-made',
@@ -16,6 +17,13 @@ const check: Check = {
     fails: '',
     also: ['depth-not-held'],
   },
+  sketch: section(
+    slab(),
+    shape(rect(2, 12, 58, 17), 'removed'),
+    ideal('M 2 12 H 58'),
+    line('M 2 17 H 58'),
+    gap(30, 12, BACK, 'start'),
+  ),
   run: ({ subject: { spec }, facts }) => {
     const stage = present(present(spec.stages)?.body)?.['back-faced'];
     if (!stage || facesBack(spec) || look(facts, (use) => use(stage)) === undefined) return [];

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cutter, ring, section, slab } from '../sketch.ts';
 import type { UsedCutter } from '../used-cutters.ts';
 import { cuttersOnce } from '../used-cutters.ts';
 
@@ -12,6 +13,11 @@ const check: Check = {
   why: 'Ridges stay on the floor: a gauge set on one reads wrong, and what is to lie on the floor rocks.',
   mend: 'Take a narrower step over, or a wider cutter.',
   example: { file: 'models/plant/plant.yaml', passes: 'step-over: 42', fails: 'step-over: 62' },
+  sketch: section(
+    slab({ face: 'H 6 V 5 H 18 V 0.6 H 21 V 5 H 33 V 0.6 H 36 V 5 H 48 V 0 H 58' }),
+    cutter({ x: 42, tip: 5, width: 12 }),
+    ring(19.5, 2, 3.4),
+  ),
   run: (bench) => cuttersOnce(bench).flatMap((used) => fault(bench, used)),
 };
 export default check;

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { cut, cuts, cutter, gap, ideal, section, slab } from '../sketch.ts';
 import type { UsedCutter } from '../used-cutters.ts';
 import { cuttersOnce } from '../used-cutters.ts';
 
@@ -12,6 +13,13 @@ const check: Check = {
   why: 'Deeper than it is thick the cutter bends and breaks, and deeper than its flutes it burns; the holder hits the wood.',
   mend: 'Take smaller steps, or set the cutter further out of its holder.',
   example: { file: 'models/plant/plant.yaml', passes: 'step-down: 8', fails: 'step-down: 18' },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 8, to: 34, depth: 14 })),
+    ideal('M 34 4.6 H 58 M 34 9.3 H 58'),
+    cutter({ x: 30.5, tip: 14, width: 7, flutes: 12 }),
+    gap(16, 0, 14),
+  ),
   run: (bench) => cuttersOnce(bench).flatMap((used) => fault(bench, used)),
 };
 export default check;

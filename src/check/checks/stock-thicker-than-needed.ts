@@ -5,6 +5,7 @@ import { formatQuantity } from '../../units/format.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { gap, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'stock-thicker-than-needed',
@@ -17,6 +18,7 @@ const check: Check = {
     passes: 'species: red-alder, rough: 1-1/2 in, least-thickness: 1-1/2 in',
     fails: 'species: red-alder, rough: 2 in, least-thickness: 2 in',
   },
+  sketch: section(slab({ top: -7 }), shape(rect(2, -7, 58, 4), 'removed'), line('M 2 4 H 58'), gap(30, -7, 4)),
   run: ({ subject: { spec, plant }, facts }) =>
     partsOf(spec).flatMap((part) => {
       const seen = look(facts, (use) => {

@@ -5,6 +5,7 @@ import { row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { gap, ideal, scallops, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'stock-too-thin',
@@ -17,6 +18,7 @@ const check: Check = {
     passes: 'species: red-alder, rough: 1-1/2 in, least-thickness: 1-1/2 in',
     fails: 'species: red-alder, rough: 1-1/2 in, least-thickness: 36.5',
   },
+  sketch: section(slab({ top: 5, face: scallops(2, 58, 7, 0.7, 5) }), ideal('M 1 1 H 59'), gap(30, 1, 5.5)),
   run: (bench) => partsOf(bench.subject.spec).flatMap((part) => fault(bench, part)),
 };
 export default check;

@@ -5,6 +5,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { plan, ring, sawLine, tackHead, waste } from '../sketch.ts';
 import { kindNamed, tacksToLookAt } from '../tacks.ts';
 import type { Tack } from '../tacks.ts';
 
@@ -19,6 +20,7 @@ const check: Check = {
     passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
     fails: 'pin-b: { at: { x: -70, y: -204 }, kind: pin-14 }',
   },
+  sketch: plan(waste(-12, 14), sawLine(-3), tackHead(7, -9), tackHead(-1, 5), ring(-1.4, 5, 3.2)),
   run: (bench) => {
     const faults = tacksToLookAt(bench).flatMap((tack) => narrow(bench, tack));
     // Tacks of one kind want the same room: said once.

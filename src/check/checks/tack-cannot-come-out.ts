@@ -1,6 +1,7 @@
 /** A headless pin in the joint cannot be drawn: nobody is told to draw it, or counts on it. */
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { ring, section, slab, tack, way } from '../sketch.ts';
 import { kindNamed, rowOf, tacksToLookAt } from '../tacks.ts';
 
 const check: Check = {
@@ -14,6 +15,7 @@ const check: Check = {
     passes: 'length: 14, diameter: 1.2, bite: 6, edge: 2.5, off-mark: 0.5 }',
     fails: 'length: 14, diameter: 1.2, bite: 6, edge: 2.5, off-mark: 0.5, out: after-press }',
   },
+  sketch: section(slab({ glue: 7 }), tack(30, 2.4, 13), ring(30, 7, 4.6), way([30, 0], [30, -7])),
   run: (bench) => {
     const faults = tacksToLookAt(bench).flatMap((tack): Fault[] => {
       const seen = look(bench.facts, (use) => {

@@ -6,6 +6,7 @@ import type { Region } from '../../geometry/polygon.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { line, outlinePath, plan, ring, shape, tackHead } from '../sketch.ts';
 import type { Tack } from '../tacks.ts';
 import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
@@ -20,6 +21,14 @@ const check: Check = {
     passes: 'pin-a: { at: { x: -80, y: 150 }, kind: pin-14 }',
     fails: 'pin-a: { at: { x: 1, y: -150 }, kind: pin-14 }',
   },
+  sketch: plan(
+    shape(outlinePath(4.4), 'wood', 'thin'),
+    line(outlinePath()),
+    line(outlinePath(2.2), 'saw'),
+    tackHead(-9, 14.2),
+    ring(-9, 14.2, 2.2, 'upper-right'),
+    tackHead(20, -12.6),
+  ),
   run: (bench) =>
     tacksToLookAt(bench)
       .filter(({ own }) => own)

@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { ring, section, slab, tack } from '../sketch.ts';
 import type { Tack } from '../tacks.ts';
 import { against, kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
@@ -17,6 +18,13 @@ const check: Check = {
     fails: 'length: 50, diameter: 1.2, bite: 6',
     also: ['tack-met-by-cutter'],
   },
+  sketch: section(
+    slab({ glue: 8 }),
+    tack(16, 0, 7.2, true),
+    tack(42, 0, 20.4, true),
+    ring(16, 8, 3.4, 'lower-right'),
+    ring(42, 18, 3.6, 'lower-right'),
+  ),
   run: (bench) => {
     const faults = tacksToLookAt(bench).map((tack) => fault(bench, tack));
     // Tacks of one kind fail alike: said once.

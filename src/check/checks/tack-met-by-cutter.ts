@@ -4,6 +4,7 @@ import type { DerivedFacts } from '../../facts/facts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, lessCauses, sayPoint } from '../say.ts';
+import { cut, cuts, cutter, ring, section, slab, tack } from '../sketch.ts';
 import type { Tack } from '../tacks.ts';
 import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
@@ -18,6 +19,13 @@ const check: Check = {
     passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
     fails: 'pin-b: { at: { x: 80, y: -100 }, kind: pin-14 }',
   },
+  sketch: section(
+    slab({ glue: 6 }),
+    cuts(cut({ from: 10, to: 34, depth: 12 })),
+    tack(35, 1.4, 13.6),
+    cutter({ x: 30, tip: 12, width: 8, flutes: 12 }),
+    ring(34.6, 5, 3.6),
+  ),
   run: (bench) => tacksToLookAt(bench).flatMap((tack) => fault(bench, tack)),
 };
 export default check;

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { ring, section, slab, tack } from '../sketch.ts';
 import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
 
 const check: Check = {
@@ -15,6 +16,7 @@ const check: Check = {
     passes: 'face: glue-face, length: 14,',
     fails: 'face: cap-face, length: 26,',
   },
+  sketch: section(slab({ glue: 7 }), tack(30, 0, 13, true), ring(30, 0, 3.2)),
   run: (bench) =>
     tacksToLookAt(bench).flatMap((tack) => {
       const seen = look(bench.facts, (use) => {

@@ -5,6 +5,7 @@ import type { Use } from '../../facts/facts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { plan, ring, sawLine, tackHead, waste } from '../sketch.ts';
 
 const check: Check = {
   id: 'tacks-too-close',
@@ -17,6 +18,7 @@ const check: Check = {
     passes: 'pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }',
     fails: 'pin-b: { at: { x: -78, y: 150 }, kind: pin-14 }',
   },
+  sketch: plan(waste(-12, 14), sawLine(-3), tackHead(6, -11), tackHead(6, 3), tackHead(6, 6.4), ring(6, 4.7, 4.4)),
   run: (bench) => {
     const own = namesOf(bench.subject.spec.tacks);
     if (own.length > 0) return pairs(own).flatMap(([a, b]) => fault(bench, a, b));

@@ -5,6 +5,7 @@ import { machineAt } from '../../facts/station-machine.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
+import { ideal, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'taper-too-wide',
@@ -13,6 +14,12 @@ const check: Check = {
   why: 'When the taper alone is as wide as the limits, every part is out at one corner, whatever the table is set to.',
   mend: 'Have the table set true, or widen the limits.',
   example: { file: 'models/plant/plant.yaml', passes: 'taper: 0.06', fails: 'taper: 0.25' },
+  sketch: section(
+    slab({ left: 3, right: 57, face: 'L 57 7' }),
+    ideal('M 0 2 H 60 M 0 5 H 60'),
+    ring(5, 0.4, 3, 'upper-right'),
+    ring(55, 6.8, 3, 'upper-left'),
+  ),
   run: (bench) => partsOf(bench.subject.spec).flatMap((part) => fault(bench, part)),
 };
 export default check;

@@ -2,6 +2,7 @@
 import { against, depthAt, fittedParts, highOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
 import { say, sayCauses } from '../say.ts';
+import { cut, cuts, gap, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'too-deep-for-hardware',
@@ -14,6 +15,13 @@ const check: Check = {
     passes: 'depth: 12.0..36.0',
     fails: 'depth: 2.0..10.0',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 16, to: 40, depth: 14 })),
+    shape(rect(17, 5, 39, 13.7), 'metal', 'edge'),
+    line('M 40 0 H 12', 'thin'),
+    gap(28, 0, 5),
+  ),
   run: (bench) =>
     fittedParts(bench).flatMap((part) => {
       const { fitted, id, name, row } = part;

@@ -7,6 +7,7 @@ import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { say, sayCauses } from '../say.ts';
+import { cut, cuts, gap, plate, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'too-shallow-for-hardware',
@@ -19,6 +20,13 @@ const check: Check = {
     passes: 'depth: 12.0..36.0',
     fails: 'depth: 30.0..40.0',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 18, to: 42, depth: 7 })),
+    shape(rect(19, -4, 41, 6.7), 'metal', 'edge'),
+    plate(12, 48, -4, 1.6),
+    gap(15, -4, 0, 'end'),
+  ),
   run: (bench) =>
     fittedParts(bench).flatMap((part) => {
       const { fitted, id, name, row } = part;

@@ -7,6 +7,7 @@ import { look } from '../check.ts';
 import type { Thin } from '../thin.ts';
 import { intoOf, leastWanted, nameOf, woodsOf } from '../thin.ts';
 import { notesOfCauses, say, sayPoint } from '../say.ts';
+import { across, cut, cuts, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'wall-too-thin',
@@ -19,6 +20,11 @@ const check: Check = {
     passes: 'least-wall: 2.0',
     fails: 'least-wall: 3.5',
   },
+  sketch: section(
+    slab(),
+    cuts(cut({ from: 8, to: 29, depth: 12 }), cut({ from: 31, to: 52, depth: 9 })),
+    across(5, 29, 31),
+  ),
   run: (bench) => {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-wall'));
     if (!least) return [];

@@ -3,6 +3,7 @@ import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { say, sayPoint } from '../say.ts';
+import { bore, cut, cuts, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'wire-hole-in-side',
@@ -16,6 +17,11 @@ const check: Check = {
     fails:
       'channels:\n  charger-wire: { setup: top, start: { x: 160, y: -100 }, end: { x: 100, y: -100 }, diameter: 6, from: cap-face, depth: 25 ±1.0, drill: d-6-long, use: wire, into: [controls] }\n  pickup-wire:',
   },
+  sketch: section(
+    slab({ right: 54 }),
+    cuts(cut({ from: 10, to: 28, depth: 11 }), bore({ from: [54, 7], to: [26, 7], width: 3.4, end: 'open' })),
+    ring(53, 7, 3.6),
+  ),
   run: (bench) => namesOf(bench.subject.spec.channels).flatMap((id) => fault(bench, id)),
 };
 export default check;

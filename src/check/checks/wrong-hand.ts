@@ -3,6 +3,7 @@ import type { Leaf } from '../../facts/leaf.ts';
 import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { centreline, disc, hole, ideal, outline, plan, pocket, rect, ring } from '../sketch.ts';
 
 const check: Check = {
   id: 'wrong-hand',
@@ -15,6 +16,15 @@ const check: Check = {
     passes: "back: { fixture: tarn-back-left, program: '4111' }",
     fails: "back: { fixture: tarn-back-right, program: '4111' }",
   },
+  sketch: plan(
+    outline(),
+    centreline(),
+    pocket(-17, 2.4, -5, 8.6, 1),
+    ideal(rect(-17, -8.6, -5, -2.4, 1)),
+    hole(10, -5, 1.6),
+    ideal(disc(10, 5, 1.6)),
+    ring(-11, 5.4, 3.6),
+  ),
   run: (bench) => {
     const { spec, plant } = bench.subject;
     const setups = namesOf(spec.setups) as readonly (keyof typeof spec.setups)[];

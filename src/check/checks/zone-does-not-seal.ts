@@ -2,6 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint } from '../say.ts';
+import { outline, plan, ring, zone } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum, nameOfStep } from '../zones.ts';
 
@@ -17,6 +18,7 @@ const check: Check = {
     fails: 'at: { x: -99, y: -108 }',
     also: ['hold-down-poor'],
   },
+  sketch: plan(outline(), zone(-15, 3, 2, 14), ring(-9, 12, 3.6)),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };
 export default check;

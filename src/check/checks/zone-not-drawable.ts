@@ -4,6 +4,7 @@ import { selfCrossing } from '../../geometry/crossing.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import { sayPoint, sentence } from '../say.ts';
+import { crossed, outline, plan, ring, shape } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum } from '../zones.ts';
 
@@ -18,6 +19,7 @@ const check: Check = {
     passes: 'shape: { kind: rectangle, length: 144, width: 86 }, at: { x: -79, y: -108 }',
     fails: 'shape: { kind: path, path: M -30 -30 L 30 30 L 30 -30 L -30 30 Z }, at: { x: -79, y: -108 }',
   },
+  sketch: plan(outline(), shape(crossed(-6, 0, 10, 6), 'soft', 'edge'), ring(-6, 0, 3.2)),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };
 export default check;

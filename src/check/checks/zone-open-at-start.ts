@@ -2,6 +2,7 @@
 import { cutId, cutsOf } from '../../facts/cuts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { bed, bore, cuts, gasket, push, section, slab } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum, nameOfStep } from '../zones.ts';
 
@@ -18,6 +19,14 @@ const check: Check = {
       'channels:\n  bore:\n    setup: back\n    start: { x: 0, y: 226 }\n    end: { x: 0, y: 183 }\n    diameter: 6\n    from: back-face\n    depth: 8 ±0.5\n    drill: d-6-long\n    use: other\n    into: [tooling-hole-a]\n',
     also: ['hold-down-poor'],
   },
+  sketch: section(
+    bed(19),
+    slab({ left: 4, right: 56, bottom: 17 }),
+    gasket(10, 17),
+    gasket(50, 17),
+    cuts(bore({ from: [30, 0], to: [30, 17], width: 6, end: 'open' })),
+    push([30, -6], [30, 16]),
+  ),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };
 export default check;

@@ -3,6 +3,7 @@ import { regionArea } from '../../geometry/measure.ts';
 import { intersection } from '../../geometry/offset.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
+import { line, outline, plan, rect, ring, zone } from '../sketch.ts';
 import type { HeldByVacuum } from '../zones.ts';
 import { heldByVacuum } from '../zones.ts';
 
@@ -17,6 +18,13 @@ const check: Check = {
     passes: 'length: 90, width: 76 }, at: { x: -77, y: 100 }',
     fails: 'length: 98, width: 90 }, at: { x: -70, y: 119 }',
   },
+  sketch: plan(
+    outline(),
+    zone(-5, -4, 17, 8),
+    zone(-17, -7, 3, 5),
+    line(`${rect(-5, -4, 17, 8, 2.4)} ${rect(-3.6, -2.6, 15.6, 6.6, 1.4)}`, 'thin'),
+    ring(-1, 0.6, 3.6),
+  ),
   run: (bench) => heldByVacuum(bench).flatMap((held) => faults(bench, held)),
 };
 export default check;
