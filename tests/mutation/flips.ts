@@ -39,6 +39,7 @@ export function mutantsOf(sites: readonly Site[]): readonly Mutant[] {
 export async function tryAll(mutants: readonly Mutant[], benches: readonly Held[]): Promise<readonly Noticed[]> {
   const by = new Map<Mutant, string>();
   const met = new Map<Mutant, number>();
+  const wholes = new Map<Mutant, number>();
   for (const [i, held] of benches.entries()) {
     const { name, hold } = held;
     // So that who started this hears that it goes on.
@@ -54,14 +55,19 @@ export async function tryAll(mutants: readonly Mutant[], benches: readonly Held[
       if (concerned.length === 0 && !around) continue;
       met.set(mutant, (met.get(mutant) ?? 0) + 1);
       const changed = concerned.some((one) => differs(one, mutant, held.texts));
-      if (!around && !changed) continue;
+      const tries = wholes.get(mutant) ?? 0;
+      if (!changed && (!around || tries >= MOST_WHOLES)) continue;
       // Where there must be no finding at all, and these checks have none as they are, one that now has any is enough.
       const none = held.sound && concerned.every(({ faults }) => faults.length === 0);
+      if (!(none && changed)) wholes.set(mutant, tries + 1);
       if ((none && changed) || fails(hold, mutant)) by.set(mutant, name);
     }
   }
   return mutants.map((mutant) => ({ ...mutant, by: by.get(mutant), met: met.get(mutant) ?? 0 }));
 }
+
+/** Around the checks nothing says beforehand whether a mutant matters there: so many workspaces are held whole for it. */
+const MOST_WHOLES = 12;
 
 /** What is said, beside where it is said. */
 const TEXTS = ['what', 'mend', 'text'];
