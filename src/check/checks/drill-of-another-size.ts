@@ -81,10 +81,13 @@ function jigFaults({ subject: { spec, plant }, facts }: Bench): Fault[] {
     return [
       {
         at,
-        what: `Hole ${id} of the pattern is to be ${say(hole, least)} to ${say(hole, most)}, and the jig drills it with a drill of ${say(drill, thin)} to ${say(drill, thick)}.`,
+        what: `Hole ${id} of the pattern is to be ${from(hole, least, most)}, and the jig drills it with a drill of ${from(drill, thin, thick)}.`,
         mend: `Give the bushing a drill of ${say(hole, least)}, or make the hole that of the drill.`,
         against: [{ at: by, text: 'the drill of the bushing' }],
       },
     ];
   });
 }
+
+const from = (q: Length, low: number, high: number): string =>
+  low === high ? say(q, low) : `${say(q, low)} to ${say(q, high)}`;

@@ -43,7 +43,7 @@ function fault({ facts }: Bench, { at, gauge }: GaugeAt, fact: string): Fault[] 
     {
       at,
       what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}, and the card asks for ${sayOf(gauge, q.value)}: ${rule.called} takes ${rule.leastCounts} steps at least, ${sayOf(gauge, least)}.`,
-      mend: `Put the number right, or name a gauge here that reads in steps of ${sayOf(gauge, q.value / (rule.leastCounts ?? 1))} or less.`,
+      mend: `Put the number right, or name a gauge here that has ${rule.leastCounts} steps or more in ${sayOf(gauge, q.value)}.`,
       against: [
         { at: fact, text: 'what the card asks for' },
         { at: row.resolution.id, text: 'its smallest step' },

@@ -37,7 +37,7 @@ const check: Check = {
       {
         at: 'saw.rough.distance',
         what: `The rough line is ${say(rough, rough.value)} outside the outline, the trim line ${say(trim, trim.value)}: no whole kerf of wood is left for the trim saw${sum}.`,
-        mend: `Put the rough line at least ${say(rough, needed)} outside, or the trim line nearer to the outline.`,
+        mend: `Put the rough line ${saws ? 'at least' : 'more than'} ${say(rough, needed)} outside, or the trim line nearer to the outline.`,
         against: [
           { at: 'saw.trim.distance', text: 'the trim line' },
           ...(saws

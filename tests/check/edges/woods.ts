@@ -1,7 +1,149 @@
-/** Floors and walls, and cuts that meet or miss. */
+/** Floors, walls, cuts that meet or miss, and what lies over them. */
 import type { Edge } from './edge.ts';
-import { inPlant } from './edge.ts';
+import { inPlant, inTarn } from './edge.ts';
 
 export const woods: readonly Edge[] = [
-  { check: 'wall-too-thin', name: 'far enough', edits: [inPlant('least-wall: 2.0', 'least-wall: 2.1')], found: [] },
+  {
+    check: 'cut-through',
+    name: 'deeper than the wood',
+    edits: [inTarn('depth: 15.0 ±0.6', 'depth: 60.0 ±0.6')],
+    found: ['cavities.battery.depth'],
+    says: ['60.60 mm'],
+  },
+  {
+    check: 'cut-through',
+    name: 'a floor above the face',
+    edits: [inTarn('floor: 5.0 ±0.4', 'floor: 55.0 ±0.4')],
+    found: ['cavities.controls.floor'],
+    says: ['10.70 mm'],
+  },
+  {
+    check: 'cover-lip-narrow',
+    name: 'two where three are wanted',
+    edits: [inTarn('length: 42, width: 68', 'length: 38, width: 68')],
+    found: ['covers.battery-plate.shape.length'],
+    says: ['2.00 mm'],
+    notes: ['cavities.battery.at.x', 'covers.battery-plate.at.x', 'plant.lines.arched.cover-lip'],
+  },
+  {
+    check: 'cover-lip-narrow',
+    name: 'just three',
+    edits: [inTarn('length: 42, width: 68', 'length: 40, width: 68')],
+    found: [],
+  },
+  {
+    check: 'cover-lip-narrow',
+    name: 'it does not reach over it',
+    edits: [inTarn('length: 42, width: 68', 'length: 28, width: 68')],
+    found: ['covers.battery-plate.shape.length'],
+    says: ['does not reach'],
+  },
+  {
+    check: 'wall-too-thin',
+    name: 'what is left of it',
+    edits: [inPlant('least-wall: 2.0', 'least-wall: 3.5')],
+    found: ['cavities.controls.at.x'],
+  },
+  {
+    check: 'screw-near-edge',
+    name: 'by its thread',
+    edits: [inTarn('at: { x: 40.8, y: -100 }', 'at: { x: 41.2, y: -100 }')],
+    found: ['holes.cover-pilot.at.x'],
+    says: ['0.25 mm'],
+    notes: ['holes.cover-pilot.screw', 'plant.lines.arched.least-wall'],
+  },
+  {
+    check: 'screw-point-through',
+    name: 'its point',
+    edits: [inPlant('length: 7/16 in, head: 6.6', 'length: 2 in, head: 6.6')],
+    found: ['holes.cover-pilot.screw'],
+    says: ['6.32 mm', 'nothing is left'],
+    notes: ['plant.screws.cover-6.length', 'plant.lines.arched.least-floor'],
+  },
+  {
+    check: 'floor-too-thin',
+    name: 'the floor that would do',
+    edits: [inTarn('floor: 5.0 ±0.4', 'floor: 3.0 ±0.4')],
+    found: ['cavities.controls.floor'],
+    says: ['of wood are left', '3.45 mm'],
+    not: ['nothing', 'overlap'],
+    notes: ['carve.crown.from', 'carve.recurve.depth', 'plant.lines.arched.least-floor'],
+  },
+  {
+    check: 'floor-too-thin',
+    name: 'two from both faces',
+    edits: [inTarn('depth: 15.0 ±0.6', 'depth: 27.5 ±0.6')],
+    found: ['cavities.battery.depth'],
+    says: ['of wood are left'],
+    notes: ['cavities.bridge-pickup.depth', 'plant.lines.arched.least-floor'],
+  },
+  {
+    check: 'breaks-through',
+    name: 'two that meet, by the deeper',
+    edits: [inTarn('depth: 15.0 ±0.6', 'depth: 33.0 ±0.6')],
+    found: ['cavities.battery.depth'],
+    says: ['nothing is left', 'overlap'],
+    notes: [
+      'cavities.bridge-pickup.depth',
+      'cavities.battery.at.x',
+      'cavities.bridge-pickup.at.x',
+      'plant.lines.arched.least-floor',
+    ],
+  },
+  {
+    check: 'breaks-through',
+    name: 'by the other, where that is the deeper',
+    edits: [inTarn('depth: 20.0 ±0.6', 'depth: 38.0 ±0.6')],
+    found: ['cavities.bridge-pickup.depth'],
+    says: ['nothing is left', 'overlap'],
+    notes: [
+      'cavities.battery.depth',
+      'cavities.bridge-pickup.at.x',
+      'cavities.battery.at.x',
+      'plant.lines.arched.least-floor',
+    ],
+  },
+  {
+    check: 'breaks-through',
+    name: 'in inches',
+    edits: [inTarn('depth: 15.0 ±0.6', 'depth: 1.3 ±0.02 in')],
+    found: ['cavities.battery.depth'],
+    says: [' in deep'],
+  },
+  {
+    check: 'breaks-through',
+    name: 'a cut that no depth would mend',
+    edits: [
+      inTarn('floor: 33.6 ±0.2', 'floor: 1.0 ±0.2'),
+      inTarn(
+        'shape: { kind: rectangle, length: 34, width: 60 }\n    at: { x: 0, y: 44 }',
+        'shape: { kind: rectangle, length: 34, width: 60 }\n    at: { x: 0, y: 190 }',
+      ),
+      inTarn('depth: 15.0 ±0.6', 'depth: 2.0 ±0.6'),
+    ],
+    found: ['cavities.battery.depth', 'holes.tooling-hole-a.depth'],
+    says: ['Move one of them'],
+  },
+  {
+    check: 'wall-too-thin',
+    name: 'of the left hand, at the place as drawn',
+    edits: [inPlant('least-wall: 2.0', 'least-wall: 3.5')],
+    found: ['cavities.controls.at.x'],
+    hand: 'left',
+    notes: ['holes.cover-pilot.at.x', 'plant.lines.arched.least-wall', 'plant.machines.router.place-error'],
+  },
+  {
+    check: 'cut-through',
+    name: 'in inches',
+    edits: [inTarn('depth: 15.0 ±0.6', 'depth: 2.4 ±0.02 in')],
+    found: ['cavities.battery.depth'],
+    says: ['50.30 mm'],
+  },
+  {
+    check: 'channel-not-drillable',
+    name: 'of a body with a chamber it is none',
+    edits: [],
+    found: [],
+    of: 'fell',
+  },
 ];
