@@ -46,11 +46,11 @@ export const lowOf = (q: Length): number => q.low ?? q.value;
 export const highOf = (q: Length): number => q.high ?? q.value;
 
 /** The numbers that say how large a part is, for the notes of a finding. */
-export const sizesOf = (outline: HardwareRow['body']) =>
+export const sizesOf = (name: string, outline: HardwareRow['body']) =>
   outline === undefined
     ? []
     : [outline.diameter, outline.length, outline.width].flatMap((leaf) =>
-        leaf ? [{ at: leaf.id, text: 'its size' }] : [],
+        leaf ? [{ at: leaf.id, text: `size of ${name}` }] : [],
       );
 
 /** The number that says how deep its hole or cavity goes; where it lies, of a part that has neither. */

@@ -1,4 +1,5 @@
 /** Numbers in the text of findings. */
+import type { Facts } from '../facts/facts.ts';
 import type { Hand } from '../facts/subject.ts';
 import { inWords } from '../facts/in-words.ts';
 import { formatNumber, formatPlain, withUnit } from '../units/format.ts';
@@ -52,6 +53,12 @@ export function notesOfCauses(causes: readonly Cause[]): { readonly at: string; 
 /** `x 12.5, y -8.0 mm`: a point of a drawing as the spec draws it, for the right hand. */
 export const sayPoint = ({ x, y }: { x: number; y: number }, hand: Hand): string =>
   `x ${formatNumber(Math.round((hand === 'left' ? -x : x) * 1e6), 'mm', 1)}, y ${formatNumber(Math.round(y * 1e6), 'mm', 1)} mm`;
+
+/** A fact as people call it: what it is computed as, or the line it was given in. */
+export const sayFact = ({ fact }: Pick<Facts, 'fact'>, id: string): string => {
+  const found = fact(id);
+  return found?.origin.kind === 'derived' ? `"${found.label}"` : inWords(id);
+};
 
 /** With a capital in front. */
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -86,7 +86,7 @@ export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: st
     against: [
       ...(typeof other === 'string'
         ? []
-        : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: 'the other cut' }]),
+        : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: `how deep ${other.id} goes` }]),
       ...meantNote(cut),
       ...(worst > 0 ? [] : placeNotes(cut, other)),
       ...(other === 'top' || other === 'back' ? shapedAt(bench, other, thin.at.x, thin.at.y) : []),

@@ -1,9 +1,8 @@
 /** Sound variants of the sample and the demo models: each is written or moved in one to three ways. */
 import { layersOf, modelOf, plantOf } from './merged.ts';
 import type { Files } from './merged.ts';
-import { seeded } from './seeded.ts';
+import { seedOf, seeded } from './seeded.ts';
 import type { Sound } from './sound.ts';
-import { soundDemos, soundSample } from './sound.ts';
 import { leftHand } from './variants/left.ts';
 import { nudged, tightened } from './variants/moved.ts';
 import {
@@ -46,18 +45,13 @@ export const WAYS: readonly Way[] = [
   base,
 ];
 
-/** The first `count` of the variants, every third of them of the sample; the same in every run. */
-export function* variants(count: number): Generator<Variant> {
-  const sample = soundSample();
-  const demos = soundDemos();
-  for (let number = 0; number < count; number++) {
-    const from = number % 3 === 0 ? sample : demos[number % demos.length]!;
-    yield variant(from, number);
-  }
+/** The first `count` variants of a model; the same in every run. */
+export function* variantsOf(from: Sound, count: number): Generator<Variant> {
+  for (let number = 0; number < count; number++) yield variant(from, number);
 }
 
 function variant(from: Sound, number: number): Variant {
-  const chance = seeded(number);
+  const chance = seeded(seedOf(from.name) + number);
   const file = from.layers[0]!;
   // The first way goes round, so that each has its share; others are laid over it by chance.
   const first = WAYS[number % WAYS.length]!;

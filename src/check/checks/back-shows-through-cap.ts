@@ -58,7 +58,7 @@ function withoutCap({ name, line, cap }: Shape): Fault[] {
       at: cap.id,
       what: `${capital(name)} is said to come through the cap, and the body is made of one slab: it has none.`,
       mend: 'Take `cap` out here, or give the body a cap.',
-      against: [{ at: line, text: 'what is cut' }],
+      against: [{ at: line, text: 'what says how deep it is cut' }],
     },
   ];
 }
@@ -82,7 +82,7 @@ function fault({ subject, facts }: Bench, shape: Shape): Fault[] {
       mend: `Make the cap more than ${say(length, -worst!)} thicker, or cut that much less deep; or say with \`cap: through\` that the back is meant to show.`,
       against: [
         { at: 'thickness.part.cap.sized', text: 'how thick the cap is' },
-        { at: shape.line, text: 'what is cut' },
+        { at: shape.line, text: 'what says how deep it is cut' },
       ],
       hangsOn: [shape.fact],
     },
@@ -99,7 +99,7 @@ function notThrough(
     at: cap.id,
     what: `${capital(name)} is said to come through the cap, and ${kept}.`,
     mend: 'Take `cap` out here, or cut deeper.',
-    against: [{ at: line, text: 'what is cut' }],
+    against: [{ at: line, text: 'what says how deep it is cut' }],
     hangsOn: [fact],
   };
 }

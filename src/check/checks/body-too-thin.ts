@@ -2,7 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { shapedAt } from '../shaped.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { lessCauses, say, sayPoint } from '../say.ts';
 import { carve, contour, cuts, EDGE, gap, section, slab } from '../sketch.ts';
 import { leastWanted } from '../thin.ts';
 
@@ -40,7 +40,7 @@ const check: Check = {
     return [
       {
         at: first?.at ?? spec.carve.kind.id,
-        what: `Between top and back ${say(wood, Math.max(0, worst))} of wood are left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${say(wood, wood.value)} as drawn, less ${sayCauses(wood, wood.causes ?? [])}.`,
+        what: `Between top and back ${worst > 0 ? `${say(wood, worst)} of wood are` : 'no wood is'} left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${wood.value < 0 ? `they run ${say(wood, -wood.value)} past each other` : say(wood, wood.value)} as drawn${lessCauses(wood)}.`,
         mend: 'Make a contour flatter, or begin it nearer to the edge.',
         against: [
           ...others.map(({ at, text }) => ({ at, text })),

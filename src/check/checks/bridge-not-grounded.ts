@@ -44,7 +44,7 @@ const check: Check = {
           mend: 'Drill a channel from one of its holes, or from under it, that runs into the controls.',
           against: [
             { at: part.row.ground!.id, text: 'how it is grounded' },
-            ...sizesOf(part.row.body),
+            ...sizesOf(part.name, part.row.body),
             ...namesOf(bench.subject.spec.channels).flatMap((id) => {
               const [into] = bench.subject.spec.channels![id]!.into ?? [];
               return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];

@@ -52,7 +52,7 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
     return [
       {
         at,
-        what: `Nothing is left to cut: the floor would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
+        what: `Of ${id} nothing is left to cut: its floor would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
         mend: `Leave less than ${wood}, or give another surface.`,
         against,
         hangsOn,
@@ -64,7 +64,7 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
   return [
     {
       at,
-      what: `It goes ${say(deep, most)} deep at most, and there are ${wood} of wood.`,
+      what: `${id} goes ${say(deep, most)} deep at most, and there are ${wood} of wood.`,
       mend: `Cut less than ${wood} deep.`,
       against,
       hangsOn,

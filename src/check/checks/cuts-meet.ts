@@ -31,7 +31,7 @@ const check: Check = {
           at: b.place.id,
           what: `${b.id} and ${a.id} open to the same face and share ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm², at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}.`,
           mend: 'Move one of them, or add `into` where they are meant to meet.',
-          against: [{ at: a.place.id, text: 'the other' }],
+          against: [{ at: a.place.id, text: `where ${a.id} lies` }],
           hangsOn: [left, ...intoOf(a), ...intoOf(b)],
         },
       ];

@@ -39,7 +39,7 @@ function fault({ subject: { spec, plant }, facts }: Bench, finish: string): Faul
       .filter(({ name }) => seen.steps.indexOf(name) >= seen.from)
       .map(({ at, name }): Fault => ({
         at,
-        what: `${name} is wasted under ${finish}, which hides the wood.`,
+        what: `${finish} hides the wood: ${scale} of the step ${name} is wasted under it.`,
         mend: `End the band at ${seen.steps[seen.from - 1] ?? 'a poorer step'}.`,
         against: [{ at: seen.id!, text: 'wasted from here on under an opaque finish' }],
       }));

@@ -34,7 +34,7 @@ const check: Check = {
     return [
       {
         at: board.id,
-        what: `Between the fingerboard and the top are ${say(room, room.value)} as drawn and ${say(room, least)} at worst: ${sayCauses(room, room.causes ?? [])}.`,
+        what: `The fingerboard lies ${say(room, Math.abs(room.value))} ${room.value < 0 ? 'below' : 'above'} the top as drawn, and ${say(room, -least)} below it at worst: ${sayCauses(room, room.causes ?? [])}.`,
         mend: `Bring the fingerboard ${say(room, -least)} higher: a pocket less deep, or a thicker heel.`,
         against: depth ? [{ at: depth.id, text: 'how deep the neck stands' }] : [],
         hangsOn: ['neck.board-clearance'],

@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts';
 import { gaugesSeen, sayInstead, sayOf } from '../gauges.ts';
 import { cut, cuts, depthGauge, gap, line, section, slab } from '../sketch.ts';
+import { sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'gauge-reach-short',
@@ -29,7 +30,7 @@ const check: Check = {
       return [
         {
           at: one.at,
-          what: `"${name}" measures up to ${sayOf(one.gauge, reach.value)}; ${longest.reading.fact} may read up to ${sayOf(one.gauge, most)}.`,
+          what: `"${name}" measures up to ${sayOf(one.gauge, reach.value)}; ${sayFact(bench.facts, longest.reading.fact)} may read up to ${sayOf(one.gauge, most)}.`,
           mend: sayInstead(bench, one) ?? 'No other gauge of the plant would do: get one that reaches so far.',
           against: [
             { at: row.reach.id, text: 'how far it reaches' },

@@ -4,6 +4,7 @@ import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf, tooCoarse } from '../gauges.ts';
 import { formatNumber } from '../../units/format.ts';
 import { graduation, limits, plan, reading, ring } from '../sketch.ts';
+import { sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'gauge-too-coarse',
@@ -35,7 +36,7 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
   return [
     {
       at,
-      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}; for the limits of ${worst.reading.fact} ${rule.called} takes no more than ${share}.${andMore(coarse.length - 1)}`,
+      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}; for the limits of ${sayFact(bench.facts, worst.reading.fact)} ${rule.called} takes no more than ${share}.${andMore(coarse.length - 1)}`,
       mend: `${sayInstead(bench, one) ?? 'No other gauge of the plant would do: get a finer one.'} Or let the limits lie ${sayOf(gauge, step.value * parts)} apart.`,
       against: [
         { at: worst.reading.fact, text: 'the limits' },

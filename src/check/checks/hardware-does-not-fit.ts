@@ -43,7 +43,7 @@ function faults(bench: Bench, { fitted, id, name, row }: Part): Fault[] {
       against: [
         { at: fitted.place.id, text: 'where it lies' },
         { at, text: 'the room it needs' },
-        ...sizesOf(row.body),
+        ...sizesOf(name, row.body),
       ],
       hangsOn: [room],
     },

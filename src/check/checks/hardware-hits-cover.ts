@@ -36,7 +36,7 @@ const check: Check = {
       return [
         {
           at: fitted.hardware.id,
-          what: `Between ${name} in ${fitted.id} and the cover are ${say(asked, found.value)}, less ${sayCauses(found, found.causes ?? [])}; it needs ${say(asked, asked.value)} at worst.`,
+          what: `${name} in ${fitted.id} ends ${say(asked, Math.abs(found.value))} ${found.value < 0 ? 'outside' : 'below'} the cover as drawn, and further out at worst by ${sayCauses(found, found.causes ?? [])}; it needs ${say(asked, asked.value)} of air at worst.`,
           mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} deeper, or fit a flatter part.`,
           against: [
             { at, text: 'the room it needs' },

@@ -50,15 +50,15 @@ function faults(bench: Bench, { a, b, beside }: Two, what: 'body' | 'on-face'): 
   return [
     {
       at: a.fitted.place.id,
-      what: `${a.name} of ${a.fitted.id} and ${b.name} of ${b.fitted.id} ${apart(beside)}; they need ${say(beside.apart, room)} at worst.`,
+      what: `${a.name} of ${a.fitted.id} and ${b.name} of ${b.fitted.id} ${apart(beside)}${room > 0 ? `; they need ${say(beside.apart, room)} at worst` : ''}.`,
       mend: `Move one of them ${say(beside.apart, room - lowOf(beside.apart))} away.`,
       against: [
-        { at: b.fitted.place.id, text: 'where the other lies' },
-        { at: a.fitted.hardware.id, text: 'the one' },
-        { at: b.fitted.hardware.id, text: 'the other' },
-        ...[a, b].flatMap(({ row: { body, flange, washer } }) => [
-          ...sizesOf(what === 'on-face' ? (flange ?? body) : body),
-          ...(what === 'on-face' && washer ? [{ at: washer.id, text: 'its washer' }] : []),
+        { at: b.fitted.place.id, text: `where ${b.fitted.id} lies` },
+        { at: a.fitted.hardware.id, text: `where ${a.name} is named` },
+        { at: b.fitted.hardware.id, text: `where ${b.name} is named` },
+        ...[a, b].flatMap(({ name, row: { body, flange, washer } }) => [
+          ...sizesOf(name, what === 'on-face' ? (flange ?? body) : body),
+          ...(what === 'on-face' && washer ? [{ at: washer.id, text: `washer of ${name}` }] : []),
         ]),
       ],
       hangsOn: [a, b].map(({ id }) => `fitted.${id}.${what}`),

@@ -35,7 +35,7 @@ const check: Check = {
           against: [
             { at: fitted.place.id, text: 'where it lies' },
             { at, text: 'the room it may have' },
-            ...sizesOf(row.body),
+            ...sizesOf(name, row.body),
           ],
           hangsOn: [room],
         },

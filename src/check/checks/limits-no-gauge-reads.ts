@@ -4,7 +4,7 @@ import { look } from '../check.ts';
 import type { Reading } from '../../facts/card-seen.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { gaugesSeen } from '../gauges.ts';
-import { say } from '../say.ts';
+import { say, sayFact } from '../say.ts';
 import { graduation, limits, plan, ring } from '../sketch.ts';
 
 const check: Check = {
@@ -41,7 +41,7 @@ function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading, least: n
   return [
     {
       at: gauge,
-      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${fact} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${least}`}.`,
+      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${sayFact(facts, fact)} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${least}`}.`,
       mend: 'Name a finer gauge for this check, or widen the limits.',
       against: [
         { at: fact, text: 'the limits' },

@@ -38,7 +38,7 @@ const check: Check = {
     return [
       {
         at: width.id,
-        what: `Between neck and pocket are ${say(play, low)} to ${say(play, high)} of play, both sides together. A neck of this kind (${joint}) is to have ${say(band, band.low!)} to ${say(band, band.high!)}.`,
+        what: `${low < 0 ? `The neck may be ${say(play, -low)} too wide for its pocket, or have` : `Between neck and pocket are ${say(play, low)} to`} ${say(play, high)} of play, both sides together. A neck of this kind (${joint}) is to have ${say(band, band.low!)} to ${say(band, band.high!)}.`,
         mend: `Give pocket or heel another width, or closer limits: ${say(play, Math.round((band.low! + band.high!) / 2))} is the middle.`,
         against: [
           ...(shape ? [{ at: shape.id, text: 'width of the pocket' }] : []),

@@ -3,6 +3,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf } from '../gauges.ts';
 import { limits, line, plan, reading, ring } from '../sketch.ts';
+import { sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'no-reading-proves',
@@ -31,7 +32,7 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
   return [
     {
       at,
-      what: `The limits of ${worst.reading.fact}, drawn in by the uncertainty of "${name}" on both sides, leave ${drawn}: no reading of it in steps of ${sayOf(gauge, gauge.step.value)} lies there.${andMore(lost.length - 1)}`,
+      what: `The limits of ${sayFact(bench.facts, worst.reading.fact)}, drawn in by the uncertainty of "${name}" on both sides, leave ${drawn}: no reading of it in steps of ${sayOf(gauge, gauge.step.value)} lies there.${andMore(lost.length - 1)}`,
       mend: `${sayInstead(bench, one) ?? `No other gauge of the plant would do: get one that is off by less than ±${sayOf(gauge, worst.span / 2)}.`} Or let the limits lie more than ${sayOf(gauge, 2 * off.value + gauge.step.value)} apart.`,
       against: [
         { at: worst.reading.fact, text: 'the limits' },

@@ -1,7 +1,7 @@
 /** What was measured at a station lies far enough inside the limits. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { sayAs } from '../say.ts';
+import { sayAs, sayFact } from '../say.ts';
 import { bell, plan, ring } from '../sketch.ts';
 
 const check: Check = {
@@ -36,7 +36,7 @@ function fault({ subject, facts }: Bench, fact: string): Fault[] {
   return [
     {
       at: `readings.${fact}`,
-      what: `${sayAs(count, count.value)} readings of ${fact} from ${from} to ${to}: mean ${sayAs(mean, mean.value)}, standard deviation ${sayAs(deviation, deviation.value)}, so Cpk is ${sayAs(cpk, cpk.value)}; the plant asks for ${sayAs(seen.least, seen.least.value)}.`,
+      what: `${sayAs(count, count.value)} readings of ${sayFact(facts, fact)} from ${from} to ${to}: mean ${sayAs(mean, mean.value)}, standard deviation ${sayAs(deviation, deviation.value)}, so Cpk is ${sayAs(cpk, cpk.value)}; the plant asks for ${sayAs(seen.least, seen.least.value)}.`,
       mend: `A spread ${sayAs(cpk, seen.least.value / cpk.value, 1)} times smaller would do, or limits as much wider, or a mean nearer to their middle.`,
       against: [
         { at: fact, text: 'limits of it' },

@@ -1,7 +1,7 @@
 /** Samples measured one after another stay inside the limits of their charts. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { sayAs } from '../say.ts';
+import { sayAs, sayFact } from '../say.ts';
 import { plan, ring, series } from '../sketch.ts';
 
 const check: Check = {
@@ -40,7 +40,7 @@ function fault({ subject, facts }: Bench, fact: string): Fault[] {
   return [
     {
       at: `readings.${fact}`,
-      what: `Of the readings of ${fact}, ${parts.join(', and ')}.`,
+      what: `Of the readings of ${sayFact(facts, fact)}, ${parts.join(', and ')}.`,
       mend: `Find what changed with that sample; limits are those of the control charts of samples of ${sayAs(charts.size, charts.size.value)}.`,
       against: [],
     },

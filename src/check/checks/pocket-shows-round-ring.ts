@@ -38,7 +38,7 @@ const check: Check = {
           against: [
             { at: fitted.place.id, text: 'where it lies' },
             { at, text: 'what it is to cover' },
-            ...sizesOf(row.flange),
+            ...sizesOf(name, row.flange),
           ],
           hangsOn: [lip],
         },

@@ -30,10 +30,10 @@ const check: Check = {
     return [
       {
         at: ids.humidity,
-        what: `At this temperature and humidity wood settles between ${sayShare(rests.low ?? rests.value)} and ${sayShare(rests.high ?? rests.value)}; it is released between ${sayShare(band.low ?? band.value)} and ${sayShare(band.high ?? band.value)}.`,
+        what: `At this temperature and humidity wood settles ${between(rests.low ?? rests.value, rests.high ?? rests.value)}; it is released ${between(band.low ?? band.value, band.high ?? band.value)}.`,
         mend:
           (holds.low ?? 0) <= (holds.high ?? 0)
-            ? `Hold the humidity between ${sayShare(holds.low ?? 0, 0)} and ${sayShare(holds.high ?? 0, 0)}, or release at another moisture.`
+            ? `Hold the humidity ${between(holds.low ?? 0, holds.high ?? 0, 0)}, or release at another moisture.`
             : 'The temperature swings too far for this band at any humidity: hold it closer, or widen the band.',
         against: [
           { at: ids.moisture, text: 'the moisture wood is released at' },
@@ -44,3 +44,9 @@ const check: Check = {
   },
 };
 export default check;
+
+/** What reads alike at both ends is one number. */
+function between(low: number, high: number, decimals?: number): string {
+  const [from, to] = [sayShare(low, decimals), sayShare(high, decimals)];
+  return from === to ? `at ${from}` : `between ${from} and ${to}`;
+}

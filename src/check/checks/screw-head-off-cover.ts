@@ -66,7 +66,9 @@ function coversAt({ subject: { spec }, facts }: Bench, { id, hole }: Screwed): r
   const seat = look(facts, (use) => use.fact(`screw.${id}.seat`));
   if (seat !== undefined) {
     const own = look(facts, (use) => use.fact(`${seat}.void`));
-    return own?.kind === 'pocket' ? [{ id: seat, fact: `${seat}.void`, polygon: own.region[0]! }] : [];
+    return own?.kind === 'pocket'
+      ? [{ id: seat.slice(seat.indexOf('.') + 1), fact: `${seat}.void`, polygon: own.region[0]! }]
+      : [];
   }
   const up = look(facts, (use) => use(hole.setup));
   return namesOf(spec.covers).flatMap((name) => {

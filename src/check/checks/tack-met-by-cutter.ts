@@ -59,12 +59,12 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   return [
     {
       at: tack.at,
-      what: `Between ${nameOf(tack).toLowerCase()} and ${againstName(worst.against)} ${there} at worst, near ${place}: ${say(wood, wood.value)} as drawn${causes}. It takes ${say(edge, needed)}.`,
+      what: `Between ${nameOf(tack).toLowerCase()} and ${againstName(worst.against)} ${there} at worst, near ${place}: ${wood.value < 0 ? `the cut goes ${say(wood, -wood.value)} beyond it` : say(wood, wood.value)} as drawn${causes}. It takes ${say(edge, needed)}.`,
       mend: `Move it to where at least ${say(edge, needed)} of wood are left round it, or take a shorter one.`,
       against: [
-        ...(cut ? [{ at: cut.place.id, text: 'what is cut there' }] : []),
+        ...(cut ? [{ at: cut.place.id, text: `where ${againstName(worst.against)} lies` }] : []),
         { at: seen.edgeId, text: 'the least wood round it' },
-        { at: seen.length, text: 'its length' },
+        { at: seen.length, text: 'length of the pin' },
         { at: seen.offMark, text: 'how far off its mark it may stand' },
         { at: seen.kind, text: 'the pin' },
       ],

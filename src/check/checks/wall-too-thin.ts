@@ -61,7 +61,7 @@ function fault(
     what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, near ${sayPoint(at, subject.hand)}; as drawn ${say(wood, wood.value)}. It takes ${say(wood, least.value)}.`,
     mend: `Move it ${say(wood, least.value - worst)} away, or make it smaller.`,
     against: [
-      ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: 'the other cut' }]),
+      ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: `where ${other.id} lies` }]),
       { at: least.at, text: 'the least the line wants' },
       ...(worst < wood.value ? notesOfCauses(wood.causes ?? []) : []),
     ],
