@@ -13,6 +13,7 @@ import { findingText } from '../../src/findings/render.ts';
 import { outcomeOf } from './judge.ts';
 import { traded } from './trade/index.ts';
 import { known } from './known.ts';
+import { tableByFinding } from './table.ts';
 
 const { FAULTS_ALL: all, BY_HAND: only, BY_HAND_SHOW: show } = process.env;
 
@@ -38,7 +39,10 @@ function table(results: readonly Result[]): string {
     count(({ atLine }) => atLine),
     count(({ oneTop }) => oneTop),
   ];
-  return [['fault'.padEnd(width), 'found', 'line', 'one top'].join(' '), ...rows, all.join('  ')].join('\n');
+  const checks = tableByFinding(results, ({ tops }) => tops.map(({ id }) => id));
+  return [['fault'.padEnd(width), 'found', 'line', 'one top'].join(' '), ...rows, all.join('  '), '', checks].join(
+    '\n',
+  );
 }
 
 const inFull = ({ fault, tops, thrown }: Result): string =>

@@ -1,9 +1,15 @@
 /** What came of the faults, as two tables: by kind of fault and by id of finding. */
 import type { Verdict } from './judge.ts';
 
-type Column = readonly [string, (verdict: Verdict) => boolean];
+type Column<T> = readonly [string, (one: T) => boolean];
 
-const byKind: readonly Column[] = [
+/** What came of a fault, as far as a table by finding asks. */
+interface Told {
+  readonly atLine: boolean;
+  readonly oneTop: boolean;
+}
+
+const byKind: readonly Column<Verdict>[] = [
   ['planted', () => true],
   ['must', ({ must }) => must],
   ['found', ({ found }) => found],
@@ -13,7 +19,7 @@ const byKind: readonly Column[] = [
   ['passed unseen', ({ must, found }) => !must && !found],
 ];
 
-const byFinding: readonly Column[] = [
+const byFinding: readonly Column<Told>[] = [
   ['found it', () => true],
   ['at line', ({ atLine }) => atLine],
   ['one top', ({ oneTop }) => oneTop],
@@ -22,16 +28,18 @@ const byFinding: readonly Column[] = [
 export const tables = (verdicts: readonly Verdict[]): string =>
   [
     table('kind of fault', verdicts, byKind, ({ fault }) => [fault.kind]),
-    table('finding', verdicts, byFinding, ({ errors, cautions }) => [
-      ...new Set((errors.length > 0 ? errors : cautions).map(({ id }) => id)),
-    ]),
+    tableByFinding(verdicts, ({ errors, cautions }) => (errors.length > 0 ? errors : cautions).map(({ id }) => id)),
   ].join('\n\n');
 
-function table(
+/** Of each finding: the faults it was at the top of, how many of those at their line, and how many with nothing beside it. */
+export const tableByFinding = <T extends Told>(all: readonly T[], idsOf: (one: T) => readonly string[]): string =>
+  table('finding', all, byFinding, (one) => [...new Set(idsOf(one))]);
+
+function table<T>(
   head: string,
-  verdicts: readonly Verdict[],
-  columns: readonly Column[],
-  namesOf: (verdict: Verdict) => readonly string[],
+  verdicts: readonly T[],
+  columns: readonly Column<T>[],
+  namesOf: (one: T) => readonly string[],
 ): string {
   const names = [...new Set(verdicts.flatMap(namesOf))].toSorted();
   const rows = names.map((name) =>
@@ -48,7 +56,7 @@ function table(
     .join('\n');
 }
 
-const row = (name: string, verdicts: readonly Verdict[], columns: readonly Column[]): string[] => [
+const row = <T>(name: string, verdicts: readonly T[], columns: readonly Column<T>[]): string[] => [
   name,
   ...columns.map(([, counts]) => String(verdicts.filter(counts).length)),
 ];
