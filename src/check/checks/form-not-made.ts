@@ -34,10 +34,7 @@ const check: Check = {
     ideal('M 36 0 A 12 12 0 0 1 48 12'),
     ring(43.2, 5.4, 3.6),
   ),
-  run: (bench) => [
-    ...(['top', 'back'] as const).flatMap((side) => roundFault(bench, side)),
-    ...Object.keys(present(bench.subject.spec.setups) ?? {}).flatMap((id) => (id === 'top' ? bevelFault(bench) : [])),
-  ],
+  run: (bench) => [...(['top', 'back'] as const).flatMap((side) => roundFault(bench, side)), ...bevelFault(bench)],
 };
 export default check;
 
