@@ -22,19 +22,35 @@ const isTable = ({ of, path }: Entry): boolean => of === 'plant' && path.length 
 /** Lines that no longer agree: uses of the row, the band of a finish or the finish of a band, the right hand's own. */
 function conflicting(sound: Sound, entry: Entry, entries: readonly Entry[]): Mark[] {
   const { path, scalar, left, of } = entry;
-  const named = (want: string): Mark[] =>
-    entries.filter((one) => dotted(one) === want).map((one) => ({ file: one.file, offset: one.key[0] }));
+  const named = (want: string): Mark[] => atPath(entries, want).map((one) => ({ file: one.file, offset: one.key[0] }));
   if (left) return entries.filter((one) => !one.left && isUnder(one.path, path.slice(2))).map(markOf);
   if (path[0] === 'finishes' && of === 'model') return named(`grades.${scalar}`);
   if (path[0] === 'grades' && path.length === 2 && of === 'model') return named('finishes');
   // The map a model's own file and its base both write: it is said at either.
   if (of !== 'plant')
-    return entries
-      .filter((one) => one.of === 'model' && one.path.join('.') === path.slice(0, -1).join('.'))
+    return atPath(entries, path.slice(0, -1).join('.'))
+      .filter((one) => one.of === 'model')
       .map(markOf);
-  if (path.length === 2) return usesOf(sound, path[1]!, path[0]!);
-  const inTable = entries.filter((one) => one.of === 'plant' && one.path[0] === path[0] && one.path.length === 2);
-  return path.length === 1 ? inTable.flatMap((one) => usesOf(sound, one.path[1]!, path[0]!)) : stationOf(path, entries);
+  if (path.length === 2) return [...usesOf(sound, path[1]!, path[0]!)];
+  if (path.length > 1) return stationOf(path, entries);
+  return entries
+    .filter((one) => one.of === 'plant' && one.path[0] === path[0] && one.path.length === 2)
+    .flatMap((one) => usesOf(sound, one.path[1]!, path[0]!));
+}
+
+const byPath = new WeakMap<readonly Entry[], ReadonlyMap<string, readonly Entry[]>>();
+
+/** Entries of one path, in several files; every entry asks for some of them. */
+function atPath(entries: readonly Entry[], path: string): readonly Entry[] {
+  const known = byPath.get(entries) ?? grouped(entries);
+  byPath.set(entries, known);
+  return known.get(path) ?? [];
+}
+
+function grouped(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
+  const groups = new Map<string, Entry[]>();
+  for (const entry of entries) groups.set(dotted(entry), [...(groups.get(dotted(entry)) ?? []), entry]);
+  return groups;
 }
 
 const markOf = ({ file, key }: Entry): Mark => ({ file, offset: key[0] });
@@ -44,7 +60,7 @@ const isUnder = (path: readonly string[], above: readonly string[]): boolean =>
 
 /** A gauge that is missing is missing at its station. */
 export const stationOf = (path: readonly string[], entries: readonly Entry[]): Mark[] =>
-  path[2] === 'gauges' ? entries.filter((one) => dotted(one) === path.slice(0, 2).join('.')).map(markOf) : [];
+  path[2] === 'gauges' ? atPath(entries, path.slice(0, 2).join('.')).map(markOf) : [];
 
 /** The cut that takes an entry out and leaves the rest well formed. */
 export function withoutEntry(sound: Sound, { file, flow, siblings, nth }: Entry): Splice {
@@ -122,8 +138,22 @@ export function namedElsewhere(sound: Sound, name: string, table: string): boole
   return usesOf(sound, name, table).length > 0;
 }
 
+type Use = { readonly file: string; readonly offset: number };
+
+/** Asked for every entry of a row, and each time of all files: found once. */
+const found = new WeakMap<Sound, Map<string, readonly Use[]>>();
+
 /** Places where a name stands as a value or in a list: every use of a plant row, but for the key of the row itself. */
-export function usesOf(sound: Sound, name: string, table: string): { file: string; offset: number }[] {
+export function usesOf(sound: Sound, name: string, table: string): readonly Use[] {
+  const known = found.get(sound) ?? new Map<string, readonly Use[]>();
+  found.set(sound, known);
+  const key = `${table} ${name}`;
+  const uses = known.get(key) ?? searched(sound, name, table);
+  known.set(key, uses);
+  return uses;
+}
+
+function searched(sound: Sound, name: string, table: string): readonly Use[] {
   const files = [...sound.layers, ...plantFiles(sound.files)];
   const pattern = new RegExp(`(?<![\\w-])${name}(?![\\w-])`, 'g');
   return files.flatMap((file) =>
@@ -131,7 +161,7 @@ export function usesOf(sound: Sound, name: string, table: string): { file: strin
       .filter(({ index }) => {
         const text = sound.files[file]!;
         const after = text.slice(index + name.length).startsWith(':');
-        const before = /(: |\[|, |- )$/.test(text.slice(0, index));
+        const before = /(: |\[|, |- )$/.test(text.slice(Math.max(0, index - 2), index));
         const comment = text.slice(text.lastIndexOf('\n', index) + 1, index).includes('#');
         // A finish is named by its band; a row of the table is named by itself.
         return !comment && (after ? ['finishes', 'grades'].includes(table) && sound.layers.includes(file) : before);
