@@ -40,6 +40,12 @@ export const inTarn = (find: string, replace: string): Edit => ({ file: 'models/
 export const inPlant = (find: string, replace: string): Edit => ({ file: 'models/plant/plant.yaml', find, replace });
 export const inBase = (find: string, replace: string): Edit => ({ file: 'models/base/bolt-on.yaml', find, replace });
 
+/** The edits of the example of a check. */
+export function exampleOf(id: string): readonly Edit[] {
+  const { file, passes, fails, beside } = checks.find((check) => check.id === id)!.example;
+  return [...(beside ? [beside] : []), { file, find: passes, replace: fails }];
+}
+
 function filesOf({ of, edits }: Edge): WorkspaceFiles {
   if (of === undefined) return { ...morePictures(), ...editedFrom(sample(), edits) };
   return editedFrom(soundAlone.get(of)!, edits);
