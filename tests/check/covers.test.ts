@@ -20,7 +20,7 @@ test.each([
 test('over the end of a body with a rounded edge: brought in as far as the round', () => {
   const [one] = inDemo('ness', ['ness', 'shape: { length: 60, width: 72 }', 'shape: { length: 90, width: 72 }']);
   expect(one?.id).toBe('cover-off-the-body');
-  expect(one?.what).toMatch(/^neck-plate stands \d\.\d\d mm out over the edge/);
+  expect(one?.what).toMatch(/^The edge of the cover neck-plate lies \d\.\d\d mm outside the edge of the body as drawn/);
   expect(one?.mend).toMatch(
     /^Let its edge lie 1\d\.\d\d mm further in there, which brings it off the round of 6\.00 mm/,
   );

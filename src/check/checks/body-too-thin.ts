@@ -2,7 +2,7 @@
 import { namesOf } from '../../facts/row.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses, sayPoint } from '../say.ts';
+import { say, sayPoint, capital, drawnAndWorst } from '../say.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -22,20 +22,27 @@ const check: Check = {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
     const found = look(bench.facts, (use) => use.fact('body.between-faces'));
     if (!found) return [];
-    const { wood, left } = found;
+    const { wood } = found;
+    const { xMm, yMm } = found.left;
     const worst = wood.low ?? wood.value;
     if (worst >= Math.max(least?.value ?? 0, 1)) return [];
-    const at = namesOf(spec.contours).map((id) => spec.contours![id]!.kind.id);
-    const [first, ...others] = [...at, spec.carve.kind.id];
+    const carve = { at: spec.carve.kind.id, text: 'the carve, which shapes the body too' };
+    const contours = namesOf(spec.contours).map((id) => ({
+      at: spec.contours![id]!.kind.id,
+      text: `contour ${id}, which shapes the body too`,
+    }));
+    const [first, ...others] = [...contours, carve];
+    const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'no wood is left';
+    const drawn = drawnAndWorst(wood, (size, past) =>
+      past ? `the two faces overlap by ${size}` : `${size} of wood are left`,
+    );
+    const wants = least ? ` At least ${say(wood, least.value)} must be left.` : '';
     return [
       {
-        at: first ?? spec.carve.kind.id,
-        what: `Between top and back ${say(wood, Math.max(0, worst))} of wood are left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${say(wood, wood.value)} as drawn, less ${sayCauses(wood, wood.causes ?? [])}.`,
-        mend: 'Make a contour flatter, or begin it nearer to the edge.',
-        against: [
-          ...others.map((other) => ({ at: other, text: 'what shapes it too' })),
-          ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
-        ],
+        at: (first ?? carve).at,
+        what: `Between top and back ${left} at worst, at ${sayPoint({ x: xMm, y: yMm }, hand)}. ${capital(drawn)}.${wants}`,
+        mend: `Make a contour flatter, or begin it nearer to the edge: ${say(wood, (least?.value ?? 0) - worst)} more is needed there.`,
+        against: [...others, ...(least ? [{ at: least.at, text: 'the least wood that must be left' }] : [])],
         hangsOn: ['body.between-faces'],
       },
     ];

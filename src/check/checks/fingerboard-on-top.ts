@@ -1,7 +1,7 @@
 /** The fingerboard lies clear of the top, from the joint to its end. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { say, drawnAndWorst } from '../say.ts';
 
 const check: Check = {
   id: 'fingerboard-on-top',
@@ -27,9 +27,9 @@ const check: Check = {
     return [
       {
         at: board.id,
-        what: `Between the fingerboard and the top are ${say(room, room.value)} as drawn and ${say(room, least)} at worst: ${sayCauses(room, room.causes ?? [])}.`,
+        what: `The fingerboard comes to lie ${drawnAndWorst(room, (size, past) => (past ? `${size} too low, down in the top` : `${size} above the top`))}.`,
         mend: `Bring the fingerboard ${say(room, -least)} higher: a pocket less deep, or a thicker heel.`,
-        against: depth ? [{ at: depth.id, text: 'how deep the neck stands' }] : [],
+        against: depth ? [{ at: depth.id, text: 'how deep the neck goes into the body' }] : [],
         hangsOn: ['neck.board-clearance'],
       },
     ];

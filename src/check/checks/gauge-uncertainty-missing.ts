@@ -1,6 +1,7 @@
 /** Of every measuring gauge that is held against limits, the plant says how far a reading may be off. */
 import type { Check } from '../check.ts';
 import { gaugesSeen } from '../gauges.ts';
+import { sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'gauge-uncertainty-missing',
@@ -22,9 +23,9 @@ const check: Check = {
       return [
         {
           at,
-          what: `"${name}" is read against the limits of ${first.reading.fact}, and the plant does not say how far a reading may be off.`,
+          what: `"${name}" is read against the limits of ${sayFact(bench.facts, first.reading.fact)}, and the plant does not say how far a reading may be off.`,
           mend: `Give "${name}" its uncertainty (U95, k = 2) from its certificate, or from your own trials.`,
-          against: [{ at: row.resolution.id, text: 'its row' }],
+          against: [{ at: row.resolution.id, text: 'the row of the gauge' }],
         },
       ];
     }),

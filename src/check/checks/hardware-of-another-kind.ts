@@ -23,10 +23,10 @@ const check: Check = {
       return [
         {
           at: part.fitted.hardware.id,
-          what: `${part.name} is a part of kind ${kind}, and ${part.fitted.id} is ${where}: there goes ${kinds.length > 0 ? kinds.join(' or ') : 'no part of the table'}.`,
+          what: `The part ${part.name} is of the kind ${kind}. ${part.fitted.id} is ${where}, where ${kinds.length > 0 ? `a part of the kind ${kinds.join(' or ')} goes` : 'no part of the table goes'}.`,
           mend: 'Name the part that goes there, or say what the cut is for.',
           against: [
-            { at: part.row.kind.id, text: 'its kind' },
+            { at: part.row.kind.id, text: `the kind of ${part.name}` },
             ...(at === undefined ? [] : [{ at, text: 'what the cut is for' }]),
           ],
         },

@@ -4,7 +4,7 @@ import { look } from '../check.ts';
 import type { Reading } from '../../facts/card-seen.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { gaugesSeen } from '../gauges.ts';
-import { say } from '../say.ts';
+import { say, sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'limits-no-gauge-reads',
@@ -39,11 +39,13 @@ function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading, least: n
   return [
     {
       at: gauge,
-      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${fact} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${least}`}.`,
+      what: `"${named?.ok ? String(named.value) : gauge}" cannot be read against the limits of ${sayFact(facts, fact)} (${range}): ${why ?? `only ${counts} of its steps lie inside them, and at least ${least} must`}.`,
       mend: 'Name a finer gauge for this check, or widen the limits.',
       against: [
         { at: fact, text: 'the limits' },
-        ...(named?.ok ? [{ at: `plant.gauges.${String(named.value)}.resolution`, text: 'its smallest step' }] : []),
+        ...(named?.ok
+          ? [{ at: `plant.gauges.${String(named.value)}.resolution`, text: 'the smallest step of the gauge' }]
+          : []),
       ],
     },
   ];

@@ -21,7 +21,7 @@ const check: Check = {
     return [
       {
         at: 'saw.rough.distance',
-        what: `The rough line is ${say(rough, rough.value)} outside the outline, the trim line ${say(trim, trim.value)}: rough must be the greater.`,
+        what: `The rough line is ${say(rough, rough.value)} outside the outline, the trim line ${say(trim, trim.value)}: the rough line must be the further out.`,
         mend: `Put the rough line more than ${say(rough, trim.value)} outside.`,
         against: [{ at: 'saw.trim.distance', text: 'the trim line' }],
       },

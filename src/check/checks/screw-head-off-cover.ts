@@ -34,11 +34,11 @@ const check: Check = {
       return [
         {
           at: screwed.hole.at.x.id,
-          what: `The head of ${screwed.name}, ${say(head, head.value)} wide, reaches ${say(head, over)} over the edge of ${cover.id}.`,
+          what: `The head of ${screwed.name}, ${say(head, head.value)} wide, reaches ${say(head, over)} over the edge of the cover ${cover.id}.`,
           mend: `Move ${screwed.id} at least ${say(head, over)} inward.`,
           against: [
-            { at: screwed.hole.screw.id, text: 'its screw' },
-            { at: cover.fact, text: 'its cover' },
+            { at: screwed.hole.screw.id, text: 'the screw that goes in' },
+            { at: cover.fact, text: 'the cover it holds' },
           ],
           hangsOn: [cover.fact],
         },
@@ -58,7 +58,9 @@ function coversAt({ subject: { spec }, facts }: Bench, { id, hole }: Screwed): r
   const seat = look(facts, (use) => use.fact(`screw.${id}.seat`));
   if (seat !== undefined) {
     const own = look(facts, (use) => use.fact(`${seat}.void`));
-    return own?.kind === 'pocket' ? [{ id: seat, fact: `${seat}.void`, polygon: own.region[0]! }] : [];
+    return own?.kind === 'pocket'
+      ? [{ id: seat.slice(seat.indexOf('.') + 1), fact: `${seat}.void`, polygon: own.region[0]! }]
+      : [];
   }
   const up = look(facts, (use) => use(hole.setup));
   return namesOf(spec.covers).flatMap((name) => {
