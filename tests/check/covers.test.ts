@@ -70,7 +70,9 @@ test.each([
 
 test('on the arch of the top a flat plate lies hollow: said at the plate', () => {
   const guard = '\n  guard: { face: top, shape: { kind: circle, diameter: 20 }, at: { x: 100, y: 0 } }';
-  expect(saidBy('cover-hollow', inSample(more(guard)))[0]).toMatch(/^Under guard there are .* of air at worst/);
+  expect(saidBy('cover-hollow', inSample(more(guard)))[0]).toMatch(
+    /^Under the cover guard there is a gap of .* at worst/,
+  );
 });
 
 // At worst the plate's corner lies 5.2 from the edge. A round r takes a tenth √(0.2 r) inside its line: 5.09 and 5.36 from the edge.
