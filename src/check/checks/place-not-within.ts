@@ -31,14 +31,16 @@ const check: Check = {
       if (!limit || !worst || (worst.off.high ?? 0) <= limit.value) return [];
       const { a, b } = worst;
       const causes = sayCauses(worst.off, worst.off.causes ?? []);
+      const together = look(facts, (use) => use(a.spec.setup) === use(b.spec.setup)) ?? false;
       return [
         {
           at: b.place.id,
           what: `${a.id} and ${b.id} may lie ${say(worst.off, worst.off.high ?? 0)} off from each other sideways: ${causes}. No more than ${say(limit, limit.value)} is allowed.`,
-          mend:
-            word === 'neck-to-bridge'
+          mend: together
+            ? `Cut both on a machine that is true enough to put them within ${say(limit, limit.value)} of each other.`
+            : word === 'neck-to-bridge'
               ? 'Cut neck pocket and bridge holes in one set-up, on a machine that holds it.'
-              : 'Use closer pins, or locate on holes that lie farther apart.',
+              : 'Draw in the limits of the pins, or locate on holes that lie farther apart.',
           against: [
             { at: limit.id, text: 'how far off they may lie' },
             { at: a.spec.setup.id, text: `the set-up that cuts ${a.id}` },
