@@ -42,7 +42,9 @@ function rendered(files: Record<string, string | Uint8Array>) {
 test('the other line of a conflict is in its notes', () => {
   const [finding] = rendered(filesOf('machined-lowered'));
   expect(finding!.notes[0]!.where).toBe('models/tarn.yaml:20:24');
-  expect(finding!.what).toContain('49.28 mm at the thinnest before − 49.35 mm at the thickest after');
+  expect(finding!.what).toContain(
+    'comes in at 49.28 mm, and at its thickest it is to go out at 49.35 mm: it is 0.07 mm too thin already',
+  );
 });
 
 test('a floor that is not held says what goes into it', () => {

@@ -25,7 +25,8 @@ export interface Question {
   readonly of: (fed: Fed) => Length;
   readonly passes: (piece: number, limit: number) => boolean;
   readonly what: (part: Part, piece: string, station: string, limit: string) => string;
-  readonly mend: string;
+  /** `lack`: what the piece is short by, or too wide by. */
+  readonly mend: (part: Part, lack: string) => string;
 }
 
 const stations = ['jointing', 'planing', 'sizing'] as const;
@@ -52,8 +53,8 @@ export const feedFaults = ({ subject, facts }: Bench, question: Question): Fault
         {
           at: id,
           what: question.what(part, say(size, least), title, say(limit, limit.value)),
-          mend: question.mend,
-          against: [{ at: `timber.${part}.stock`, text: `the ${part}` }],
+          mend: question.mend(part, say(size, Math.abs(least - limit.value))),
+          against: [{ at: `timber.${part}.stock`, text: `the wood of the ${part}` }],
         },
       ];
     }),

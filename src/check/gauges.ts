@@ -116,8 +116,8 @@ export const andMore = (others: number): string =>
   others === 0
     ? ''
     : others === 1
-      ? ' One more on this card is no better.'
-      : ` ${others} more on this card are no better.`;
+      ? ' The same is true of one more number on this card.'
+      : ` The same is true of ${others} more numbers on this card.`;
 
 /** Whether a row may be used on that day. */
 export function inUse(facts: Facts, { retired, calibrated, 'calibration-due': due }: GaugeRow, on: string): boolean {
@@ -146,10 +146,10 @@ function wouldDo(other: GaugeSeen, { q, span }: ReadAgainst): boolean {
   return !tooCoarse(other, span) && !tooUncertain(other, span);
 }
 
-/** `Take "x" (Title): …`, or nothing where no gauge of the plant would do. */
+/** `The plant has another that would do …`, or nothing where no gauge of the plant would do. */
 export function sayInstead(bench: Bench, one: GaugeAt): string | undefined {
   const other = instead(bench, one);
   if (!other) return undefined;
   const title = look(bench.facts, (use) => use(other.row.title));
-  return `Of the gauges of the plant, "${other.name}" (${title}) would do by its numbers.`;
+  return `The plant has another that would do by its numbers: "${other.name}" (${title}).`;
 }

@@ -45,13 +45,12 @@ export function against<I extends keyof DerivedFacts>(
 export const lowOf = (q: Length): number => q.low ?? q.value;
 export const highOf = (q: Length): number => q.high ?? q.value;
 
-/** The numbers that say how large a part is, for the notes of a finding. */
-export const sizesOf = (name: string, outline: HardwareRow['body']) =>
-  outline === undefined
-    ? []
-    : [outline.diameter, outline.length, outline.width].flatMap((leaf) =>
-        leaf ? [{ at: leaf.id, text: `size of ${name}` }] : [],
-      );
+/** The numbers that say how large a part is, for the notes of a finding. `name`: of the part, or of what of it is meant. */
+export const sizesOf = (outline: HardwareRow['body'], name: string) =>
+  (['diameter', 'length', 'width'] as const).flatMap((of) => {
+    const leaf = outline?.[of];
+    return leaf ? [{ at: leaf.id, text: `the ${of} of ${name}` }] : [];
+  });
 
 /** The number that says how deep its hole or cavity goes; where it lies, of a part that has neither. */
 export function depthAt({ subject: { spec }, facts }: Bench, { fitted }: Part): string {

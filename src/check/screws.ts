@@ -33,11 +33,11 @@ export function screwedHoles({ subject: { spec, plant }, facts }: Bench): readon
 const FROM = {
   plant: 'measured by the plant',
   table: 'NDS table L3, from memory',
-  'two-thirds': 'two-thirds of its shank, as the Wood Handbook has it on the average',
+  'two-thirds': 'two-thirds of its shank, the average of the Wood Handbook',
 } as const;
 
-/** `root 2.87 mm (NDS table L3, from memory)`: which of the two sources was used is always said. */
+/** `the root of its thread is 2.87 mm (NDS table L3, from memory)`: which of the two sources was used is always said. */
 export function sayRoot({ facts }: Bench, id: string, q: Length): string {
   const seen = look(facts, (use) => ({ root: use.fact(`screw.${id}.root`), from: use.fact(`screw.${id}.root-from`) }));
-  return seen ? `root ${say(q, seen.root.value)} (${FROM[seen.from]})` : '';
+  return seen ? `the root of its thread is ${say(q, seen.root.value)} (${FROM[seen.from]})` : '';
 }

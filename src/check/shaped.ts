@@ -27,18 +27,21 @@ export function shapedAt(bench: Bench, side: 'top' | 'back', x: number, y: numbe
   const { share, dropMm } = profileAt(profile, from.at(x, y, furthestOf(profile)));
   const carved = (1 - share) * face.riseMm + dropMm > SHAPED_MM;
   const { bevel, crown, recurve } = spec.carve;
-  const lines = [bevel?.width ?? crown?.from, recurve?.depth].flatMap((leaf) => (leaf ? [leaf.id] : []));
+  const lines = [
+    bevel ? { leaf: bevel.width, of: 'how wide its bevel is' } : { leaf: crown?.from, of: 'where its crown begins' },
+    { leaf: recurve?.depth, of: 'how deep its recurve is' },
+  ].flatMap(({ leaf, of }) => (leaf ? [{ at: leaf.id, text: `the carve takes wood off here: ${of}` }] : []));
   const contours = namesOf(spec.contours).filter(
     (id) => look(bench.facts, (use) => use(spec.contours![id]!.face)) === side,
   );
   return [
-    ...(carved ? lines.map((at) => ({ at, text: 'the carve, which cuts here', by: 'carve' as const })) : []),
+    ...(carved ? lines.map((line) => ({ ...line, by: 'carve' as const })) : []),
     ...face.contours.flatMap((contour, i): Shaping[] =>
       contourDepth(contour, x, y) > SHAPED_MM
         ? [
             {
               at: sizeOf(spec.contours![contours[i]!]!).id,
-              text: `contour ${contours[i]!}, which cuts here`,
+              text: `contour ${contours[i]!}, which takes wood off here`,
               by: 'contour',
               overMm: awayFrom(contour, x, y),
             },
@@ -65,7 +68,7 @@ function edgeAt({ subject: { spec }, facts }: Bench, side: 'top' | 'back', x: nu
       : []),
     // The lowest place may be the very line the ledge ends at.
     ...(own.ledge && ledge && away < ledge.widthMm + SHAPED_MM
-      ? [{ at: own.ledge.width.id, text: 'the ledge, which is cut here', by, overMm: ledge.widthMm - away }]
+      ? [{ at: own.ledge.width.id, text: `the ledge of the ${side}`, by, overMm: ledge.widthMm - away }]
       : []),
   ];
 }

@@ -40,6 +40,6 @@ export const nameOf = ({ id, own }: Tack): string => (own ? `Tack ${id}` : 'The 
 
 /** Notes of a finding about a tack: the line that names it, and a number of its row. */
 export const against = (named: string, leaf: string, text: string): Fault['against'] => [
-  { at: named, text: 'the tack' },
+  { at: named, text: 'which kind of tack it is' },
   { at: leaf, text },
 ];

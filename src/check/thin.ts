@@ -7,7 +7,7 @@ import { row } from '../facts/row.ts';
 import type { Length } from '../units/quantity.ts';
 import type { Bench, Fault } from './check.ts';
 import { look } from './check.ts';
-import { say, lessCauses, sayPoint } from './say.ts';
+import { say, lessCauses, sayPoint, capital, drawnAndWorst } from './say.ts';
 import { shapedAt } from './shaped.ts';
 
 /** Wood between a cut and a face, or another cut, that they are not meant to run into. */
@@ -66,7 +66,14 @@ function blamed(facts: Facts, { cut, other }: Thin): readonly [Cut, Thin['other'
 }
 
 export const nameOf = (other: Thin['other']): string =>
-  typeof other === 'string' ? (other === 'side' ? 'the side of the body' : `the ${other}`) : other.id;
+  typeof other === 'string' ? (other === 'side' ? 'the side of the body' : `the ${other}`) : cutName(other);
+
+/** `the cavity battery`: what kind of cut it is, and its name. */
+export const cutName = ({ kind, id }: Pick<Cut, 'kind' | 'id'>): string => `the ${kind} ${id}`;
+
+/** `They overlap by 1.70 mm as drawn, and that may be off by …: they overlap by 3.00 mm at worst`; of two cuts, or a cut and a face. */
+export const sayLeft = (wood: Length): string =>
+  capital(drawnAndWorst(wood, (size, past) => (past ? `they overlap by ${size}` : `${size} of wood are left`)));
 
 /** A fault with the place, what is left, why, and the depth that passes. */
 export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: string | undefined): Fault {
@@ -75,31 +82,38 @@ export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: st
   const { wood, worst } = thin;
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);
-  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
-  const causes = lessCauses(wood);
-  const drawn = wood.value < 0 ? `they overlap by ${say(wood, -wood.value)}` : say(wood, wood.value);
-  const least = leastNm > 0 ? `; it takes ${say(wood, leastNm)}` : '';
+  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'no wood is left';
+  const drawn = worst > 0 ? `: ${say(wood, wood.value)} as drawn${lessCauses(wood)}` : `. ${sayLeft(wood)}`;
+  const least = leastNm > 0 ? ` At least ${say(wood, leastNm)} must be left.` : '';
   return {
     at: leaf?.id ?? cut.spec.setup.id,
-    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, at ${place}: ${drawn} as drawn${causes}${least}.`,
-    mend: leaf ? mendOf(facts, cut, leaf, leastNm - worst) : 'Move one of them.',
+    what: `Between ${cutName(cut)} and ${nameOf(other)} ${left} at worst, at ${place}${drawn}.${least}`,
+    mend:
+      (leaf && mendOf(facts, cut, leaf, leastNm - worst)) ??
+      `Move one of them: ${say(wood, leastNm - worst)} more is needed.`,
     against: [
-      ...(typeof other === 'string'
-        ? []
-        : [{ at: depthLeaf(other)?.id ?? other.spec.setup.id, text: `how deep ${other.id} goes` }]),
+      ...(typeof other === 'string' ? [] : [depthNote(other)]),
       ...meantNote(cut),
       ...(worst > 0 ? [] : placeNotes(cut, other)),
       ...(other === 'top' || other === 'back' ? shapedAt(bench, other, thin.at.x, thin.at.y) : []),
-      ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least the line wants' }]),
+      ...(limitAt === undefined ? [] : [{ at: limitAt, text: 'the least wood that must be left' }]),
     ],
     hangsOn: [thin.fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],
   };
 }
 
+/** How deep the other of the two goes; of one that says no depth, which face it is cut from. */
+const depthNote = (cut: Cut): Fault['against'][number] => {
+  const leaf = depthLeaf(cut);
+  return leaf
+    ? { at: leaf.id, text: `how deep ${cut.id} is cut` }
+    : { at: cut.spec.setup.id, text: `which set-up cuts ${cut.id}` };
+};
+
 /** What it says it is meant to run into: the name that is missing may be the mistake. */
-const meantNote = ({ spec: { into } }: Cut): Fault['against'] => {
+const meantNote = ({ id, spec: { into } }: Cut): Fault['against'] => {
   const [first] = into ?? [];
-  return first ? [{ at: first.id, text: 'what it is meant to run into' }] : [];
+  return first ? [{ at: first.id, text: `what ${id} is meant to run into` }] : [];
 };
 
 /** Where nothing is left between two cuts, one may lie where it should not. */
@@ -118,17 +132,17 @@ export const intoOf = (cut: Cut): readonly string[] => [`${tableOf(cut)}.${cut.i
 const STEP_NM = { mm: 50_000, in: 50_800 } as const;
 
 /** The nearest depth, or wood left, that would pass. */
-function mendOf(facts: Facts, cut: Cut, leaf: Leaf<Length>, lackNm: number): string {
+function mendOf(facts: Facts, cut: Cut, leaf: Leaf<Length>, lackNm: number): string | undefined {
   const given = look(facts, (use) => use(leaf));
-  if (!given) return 'Move one of them.';
+  if (!given) return undefined;
   const step = given.unit === 'in' ? STEP_NM.in : STEP_NM.mm;
   // A double may miss the step by a hair; nothing at all is not enough.
   const steps = Math.max(1, Math.ceil(lackNm / step - 1e-6));
   if (cut.kind === 'channel') return `Move it, or drill it ${say(given, steps * step)} further away.`;
   const value = cut.spec.floor ? given.value + steps * step : given.value - steps * step;
   return cut.spec.floor
-    ? `Leave ${say(given, value)} over its floor.`
+    ? `Leave ${say(given, value)} of wood under the floor of ${cut.id}.`
     : value > 0
-      ? `Cut it ${say(given, value)} deep, or move it.`
-      : 'Move one of them.';
+      ? `Cut ${cut.id} no deeper than ${say(given, value)}, or move it.`
+      : undefined;
 }

@@ -21,7 +21,7 @@ export function offer(written: string, known: Iterable<string>): string {
   if (near !== undefined) return `Did you mean "${near}"?`;
   return names.length === 0
     ? 'There is none yet: add it first.'
-    : `There ${names.length === 1 ? 'is' : 'are'}: ${names.slice(0, 12).join(', ')}${names.length > 12 ? ', …' : ''}.`;
+    : `Take one of: ${names.slice(0, 12).join(', ')}${names.length > 12 ? ', …' : ''}.`;
 }
 
 /** Least number of letters changed, added, dropped or swapped with their neighbour (restricted Damerau–Levenshtein). */

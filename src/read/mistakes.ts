@@ -53,7 +53,7 @@ const mistakes = {
     example: { file: 'models/tarn.yaml', passes: 'depth: 19.0 ±0.2', fails: 'depth: 19.0' },
   },
   'not-positive': {
-    why: 'Nothing can be cut to a size of nothing or less.',
+    why: 'Nothing can be cut to a size of zero or less.',
     mend: 'Look for a slipped sign, digit or limit.',
     example: { file: 'models/plant/plant.yaml', passes: 'trim-line: 2.5', fails: 'trim-line: -2.5' },
   },

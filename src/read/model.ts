@@ -116,7 +116,7 @@ function unitsOf(own: Node): Finding[] {
 
 /** `ring`: the based-on lines that lead back to the first of them. */
 function loop(id: string, ring: readonly Place[]): Finding {
-  const by = ring.length > 1 ? `, by way of ${ring.length - 1} more` : '';
+  const by = ring.length > 1 ? `, by way of ${ring.length - 1} more ${ring.length === 2 ? 'file' : 'files'}` : '';
   return mistake('based-on-loop', {
     place: ring[0]!,
     what: `${id} is based on itself${by}.`,

@@ -95,7 +95,7 @@ function notGiven(place: Place, words: readonly string[], id: string): Finding {
   return mistake('not-given', {
     place,
     what: `${names} ${words.length > 1 ? 'are' : 'is'} missing here.`,
-    mend: `Add ${names}, in this map or in the file it is based on.`,
+    mend: `Add ${names}, here or in the file it is based on.`,
     about: words.map((word) => under(id, word)),
   });
 }

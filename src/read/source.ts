@@ -107,7 +107,7 @@ function fromYaml(file: string, text: string, error: YAMLError): Finding {
     const key = /^[^:\n]*/.exec(text.slice(place.start))![0].trim();
     return mistake('given-twice', {
       place,
-      what: `"${key}" is given twice in the same map.`,
+      what: `"${key}" is given twice in the same place.`,
       mend: 'Keep one of the two.',
     });
   }

@@ -185,7 +185,7 @@ function against(quantity: Quantity, shape: SchemaNode): Wrong | undefined {
   if (shape.positive && least <= 0) {
     return {
       id: 'not-positive',
-      what: 'this must be greater than nothing, at its low limit too.',
+      what: 'this must be greater than zero, at its low limit too.',
       mend: 'Look for a slipped sign, digit or limit.',
     };
   }
@@ -195,7 +195,7 @@ function against(quantity: Quantity, shape: SchemaNode): Wrong | undefined {
   if (shape.limits === 'needed' && !isToleranced(quantity)) {
     return {
       id: 'limits-missing',
-      what: `${kindName(quantity.kind)} without limits.`,
+      what: `${kindName(quantity.kind)} needs limits, and has none.`,
       mend: 'Write the limits after it: ±0.10, +0.1/-0, or low..high.',
     };
   }

@@ -164,7 +164,7 @@ describe('the two tests of a gauge', () => {
     const poor = found('0.0376 mm');
     expect(new Set(poor.map(({ id }) => id))).toEqual(new Set(['gauge-ratio-poor']));
     expect(poor[0]!.what).toContain('0.300 mm ÷ (2 × 0.038 mm)');
-    expect(poor[0]!.mend).toContain('"caliper" (Caliper) would do by its numbers.');
+    expect(poor[0]!.mend).toContain('would do by its numbers: "caliper" (Caliper).');
   });
 
   test('a tape is asked for half the limits, and no ratio', () => {

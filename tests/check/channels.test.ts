@@ -18,9 +18,7 @@ test.each([
 
 test('what it takes before the channel is told by itself', () => {
   // From its start at y 165: 55, and the fall.
-  expect(inSample(drill('150'))[0]!.what).toMatch(
-    /takes 176\.02 mm of it: 121\.02 mm for itself and 55\.01 mm before it/,
-  );
+  expect(inSample(drill('150'))[0]!.what).toMatch(/needs 176\.02 mm: 121\.02 mm for itself and 55\.01 mm before it/);
 });
 
 // The bridge pickup ends at y 25: the drill, 6 wide, may go to y 19, all but level.
@@ -35,7 +33,7 @@ test.each([
 test('past the side or into the wood, and where', () => {
   const [wood] = inSample(end('10'));
   expect(wood!.what).toMatch(
-    /leaves bridge-pickup at x 0\.0, y 25\.0 mm and goes on for 15\.00 mm, into the wood behind it/,
+    /leaves the cavity bridge-pickup at x 0\.0, y 25\.0 mm and goes on for 15\.00 mm, into the wood behind it/,
   );
   const [side] = inSample(end('-230'));
   expect(side!.what).toMatch(/goes on for 255\.00 mm, through the side of the body, to x 0\.0, y -230\.0 mm/);

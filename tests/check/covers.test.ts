@@ -20,7 +20,7 @@ test.each([
 test('over the end of a body with a rounded edge: brought in as far as the round', () => {
   const [one] = inDemo('ness', ['ness', 'shape: { length: 60, width: 72 }', 'shape: { length: 90, width: 72 }']);
   expect(one?.id).toBe('cover-off-the-body');
-  expect(one?.what).toMatch(/^neck-plate stands \d\.\d\d mm out over the edge/);
+  expect(one?.what).toMatch(/^The edge of the cover neck-plate lies \d\.\d\d mm outside the edge of the body as drawn/);
   expect(one?.mend).toMatch(
     /^Let its edge lie 1\d\.\d\d mm further in there, which brings it off the round of 6\.00 mm/,
   );
@@ -70,7 +70,9 @@ test.each([
 
 test('on the arch of the top a flat plate lies hollow: said at the plate', () => {
   const guard = '\n  guard: { face: top, shape: { kind: circle, diameter: 20 }, at: { x: 100, y: 0 } }';
-  expect(saidBy('cover-hollow', inSample(more(guard)))[0]).toMatch(/^Under guard there are .* of air at worst/);
+  expect(saidBy('cover-hollow', inSample(more(guard)))[0]).toMatch(
+    /^Under the cover guard there is a gap of .* at worst/,
+  );
 });
 
 // At worst the plate's corner lies 5.2 from the edge. A round r takes a tenth √(0.2 r) inside its line: 5.09 and 5.36 from the edge.

@@ -28,7 +28,7 @@ describe.each([
     const [finding] = findings(passes, fails);
     expect(finding!.id).toBe(id);
     expect(finding!.what).toMatch(
-      / (?:of wood are|nothing is) left at worst, at x -?[\d.]+, y -?[\d.]+ mm: (?:they overlap by )?[\d.]+ mm as drawn, less ±/,
+      / (?:of wood are|no wood is) left at worst, at x -?[\d.]+, y -?[\d.]+ mm(?:: |. They overlap by )[\d.]+ mm as drawn, and that may be off by ±/,
     );
   });
 

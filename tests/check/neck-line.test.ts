@@ -30,7 +30,7 @@ test('what counts is the line at the bridge: 193 · tan 1° are 3.369', () => {
 });
 
 test.each([
-  ['at: { x: 2 }', pocket('2'), /passes 2\.00 mm to the treble side .*0\.30 mm apart besides: 2\.30 mm/],
+  ['at: { x: 2 }', pocket('2'), /passes 2\.00 mm to the treble side .*another 0\.30 mm apart: 2\.30 mm in all/],
   ['angle: -2 deg', pocket('0', '-2 deg'), /passes 6\.74 mm to the bass side/],
 ])('the left hand says the same of its own: %s', (text, right, what) => {
   const [one] = inSample(right);

@@ -36,11 +36,11 @@ describe('a route', () => {
       [],
       'Press stands in the route twice; the route leaves out conditioning.',
     ],
-    ['turned round', moved('press', 7), [], 'Press stands before lamination, whose work it takes up.'],
+    ['turned round', moved('press', 7), [], 'Press stands before lamination, and works on what comes from there.'],
     ['none', without('sizing'), [], 'The route leaves out sizing.'],
     ['one short', without('jointing', 'edge-gluing'), ['jointing'], 'The route leaves out edge-gluing.'],
-    ['outside and inside', AS_IS, ['sizing'], 'Sizing stands in the route, and is done elsewhere.'],
-    ['outside, misspelt', AS_IS, ['seizing'], 'Seizing, said to be done elsewhere, is no station.'],
+    ['outside and inside', AS_IS, ['sizing'], 'Sizing stands in the route, and is said to be done elsewhere.'],
+    ['outside, misspelt', AS_IS, ['seizing'], 'Seizing, said to be done elsewhere, is not a station.'],
   ] as const)('%s is told once', (_, route, elsewhere, what) =>
     expect(found(route, elsewhere)).toEqual([`route-out-of-order: ${what}`]),
   );

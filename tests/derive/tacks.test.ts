@@ -194,14 +194,14 @@ describe('pins in the body of the sample', () => {
       replace: 'pin-b: { at: { x: -40, y: -90 }, kind: pin-14 }',
     });
     const at = found.find(({ what }) => /pin-b and the top/.test(what))!;
-    expect(at.what).toContain('nothing is left');
+    expect(at.what).toContain('no wood is left');
     expect(wood(right, 'pin-b')).toBe(-1);
   });
 
   test('beside a cavity, nearer than its edge distance though not in it', () => {
     // The controls begin at x 45: 45 − 42 − 0.6 − 0.5 = 1.9 of wood.
     const { found } = tried({ file, find: pin, replace: 'pin-b: { at: { x: 42, y: -100 }, kind: pin-14 }' });
-    expect(found[0]!.what).toMatch(/pin-b and controls.* 1\.90 mm as drawn/);
+    expect(found[0]!.what).toMatch(/pin-b and the cavity controls.* 1\.90 mm of wood are left as drawn/);
   });
 
   test('at the side of the body', () => {

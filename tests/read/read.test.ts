@@ -143,7 +143,7 @@ describe('what was meant', () => {
   ])('by %j is %s', (written, meant) => expect(nearest(written, cutters)).toBe(meant));
 
   test('or what there is', () => {
-    expect(offer('drill-3', cutters)).toBe('There is: ball-20, facing-60, mill-12, mill-8.');
+    expect(offer('drill-3', cutters)).toBe('Take one of: ball-20, facing-60, mill-12, mill-8.');
     expect(offer('x', [])).toBe('There is none yet: add it first.');
   });
 });

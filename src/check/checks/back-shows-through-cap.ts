@@ -5,8 +5,8 @@ import { highestPoint, partsOf, pointsOf } from '../../facts/parts.ts';
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { capital, say, sayCauses, sayPoint } from '../say.ts';
-import { carve, cuts, EDGE, ring, section, slab } from '../sketch.ts';
+import { capital, drawnAndWorst, say, sayPoint } from '../say.ts';
+import { EDGE, carve, cuts, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
   id: 'back-shows-through-cap',
@@ -58,7 +58,7 @@ function withoutCap({ name, line, cap }: Shape): Fault[] {
       at: cap.id,
       what: `${capital(name)} is said to come through the cap, and the body is made of one slab: it has none.`,
       mend: 'Take `cap` out here, or give the body a cap.',
-      against: [{ at: line, text: 'what says how deep it is cut' }],
+      against: [{ at: line, text: `what kind of cut ${name} is` }],
     },
   ];
 }
@@ -71,18 +71,19 @@ function fault({ subject, facts }: Bench, shape: Shape): Fault[] {
   if (shape.cap) return left && worst! <= 0 ? [] : [notThrough(shape, shape.cap, left)];
   if (!left || worst! > 0) return [];
   const { length, xMm, yMm } = left;
-  const drawn =
-    length.value > 0
-      ? `leaves ${say(length, length.value)} of the cap as drawn`
-      : `goes ${say(length, -length.value)} below the glue line as drawn`;
+  const ends = drawnAndWorst(
+    length,
+    (size, past) => `${size} ${past ? 'below' : 'above'} the glue line`,
+    `, at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}, once the body is sanded white`,
+  );
   return [
     {
       at: shape.at,
-      what: `${capital(shape.name)} ${drawn}, at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}, once the body is sanded white, and by ${sayCauses(length, length.causes ?? [])} ${say(length, -worst!)} below it at worst: the wood of the back shows there.`,
+      what: `${capital(shape.name)} ends ${ends}. The wood of the back shows there.`,
       mend: `Make the cap more than ${say(length, -worst!)} thicker, or cut that much less deep; or say with \`cap: through\` that the back is meant to show.`,
       against: [
         { at: 'thickness.part.cap.sized', text: 'how thick the cap is' },
-        { at: shape.line, text: 'what says how deep it is cut' },
+        { at: shape.line, text: `what kind of cut ${shape.name} is` },
       ],
       hangsOn: [shape.fact],
     },
@@ -99,7 +100,7 @@ function notThrough(
     at: cap.id,
     what: `${capital(name)} is said to come through the cap, and ${kept}.`,
     mend: 'Take `cap` out here, or cut deeper.',
-    against: [{ at: line, text: 'what says how deep it is cut' }],
+    against: [{ at: line, text: `what kind of cut ${name} is` }],
     hangsOn: [fact],
   };
 }

@@ -11,7 +11,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'caution',
   why: 'A blade forced round a bend tighter than it can take twists, burns and breaks.',
-  mend: 'Use a narrower blade, cut relief cuts first, or move the line out.',
+  mend: 'Use a narrower blade, make relief cuts first, or draw the bend wider.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'blade-width: 1/4 in',
@@ -40,8 +40,8 @@ function fault({ subject: { plant }, facts }: Bench, station: string, line: 'rou
   return [
     {
       at: 'outline.path',
-      what: `The ${line} line bends inward to a radius of ${say(bend, bend.value)}, and the ${say(blade, blade.value)} blade of ${machine} follows ${say(bend, needed)} at least.`,
-      mend: 'Use a narrower blade, cut relief cuts first, or draw the bend wider.',
+      what: `The ${line} line has an inward bend with a radius of ${say(bend, bend.value)}. The ${say(blade, blade.value)} blade of ${machine} can follow no bend tighter than ${say(bend, needed)}.`,
+      mend: `Use a narrower blade, make relief cuts first, or draw the body so that the ${line} line bends no tighter than ${say(bend, needed)}.`,
       against: [{ at: seen.row, text: 'width of the blade' }],
     },
   ];

@@ -45,11 +45,11 @@ function fault({ subject: { spec, plant }, facts }: Bench, part: Part, key: 'lea
   return [
     {
       at: `timber.${part}.stock`,
-      what: `A piece of the ${part} is ${say(needs, needs.value)} ${wide ? 'wide before jointing' : 'long'}; this stock is delivered down to ${say(has, has.value)}.`,
+      what: `Each piece of the ${part} must be ${say(needs, needs.value)} ${wide ? 'wide before jointing' : 'long'}. Boards of this stock may be only ${say(has, has.value)} ${wide ? 'wide' : 'long'}.`,
       mend: wide
         ? `Name stock at least ${say(needs, needs.value)} wide, or make the ${part} of more pieces.`
         : `Name stock at least ${say(needs, needs.value)} long.`,
-      against: [{ at: id, text: `the ${wide ? 'narrowest' : 'shortest'} delivered` }],
+      against: [{ at: id, text: `the ${wide ? 'narrowest' : 'shortest'} board of this stock` }],
     },
   ];
 }

@@ -2,8 +2,8 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { shapedAt } from '../shaped.ts';
-import { lessCauses, say, sayPoint } from '../say.ts';
-import { carve, contour, cuts, EDGE, gap, section, slab } from '../sketch.ts';
+import { capital, drawnAndWorst, say, sayPoint } from '../say.ts';
+import { EDGE, carve, contour, cuts, gap, section, slab } from '../sketch.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -28,23 +28,29 @@ const check: Check = {
     const least = look(bench.facts, (use) => leastWanted(bench, use, 'least-floor'));
     const found = look(bench.facts, (use) => use.fact('body.between-faces'));
     if (!found) return [];
-    const { wood, left } = found;
+    const { wood } = found;
+    const { xMm, yMm } = found.left;
     const worst = wood.low ?? wood.value;
     if (worst >= Math.max(least?.value ?? 0, 1)) return [];
-    const shaping = (['top', 'back'] as const).flatMap((side) => shapedAt(bench, side, left.xMm, left.yMm));
+    const shaping = (['top', 'back'] as const).flatMap((side) => shapedAt(bench, side, xMm, yMm));
     // A contour is the likelier mistake; where nothing is shaped the body is too thin as a whole.
     const [first, ...others] = [
       ...shaping.filter(({ by }) => by === 'contour'),
       ...shaping.filter(({ by }) => by !== 'contour'),
     ];
+    const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'no wood is left';
+    const drawn = drawnAndWorst(wood, (size, past) =>
+      past ? `the two faces overlap by ${size}` : `${size} of wood are left`,
+    );
+    const wants = least ? ` At least ${say(wood, least.value)} must be left.` : '';
     return [
       {
         at: first?.at ?? spec.carve.kind.id,
-        what: `Between top and back ${worst > 0 ? `${say(wood, worst)} of wood are` : 'no wood is'} left at worst, at ${sayPoint({ x: left.xMm, y: left.yMm }, hand)}: ${wood.value < 0 ? `they run ${say(wood, -wood.value)} past each other` : say(wood, wood.value)} as drawn${lessCauses(wood)}.`,
-        mend: 'Make a contour flatter, or begin it nearer to the edge.',
+        what: `Between top and back ${left} at worst, at ${sayPoint({ x: xMm, y: yMm }, hand)}. ${capital(drawn)}.${wants}`,
+        mend: `Make a contour flatter, or begin it nearer to the edge: ${say(wood, (least?.value ?? 0) - worst)} more is needed there.`,
         against: [
           ...others.map(({ at, text }) => ({ at, text })),
-          ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
+          ...(least ? [{ at: least.at, text: 'the least wood that must be left' }] : []),
         ],
         hangsOn: ['body.between-faces'],
       },

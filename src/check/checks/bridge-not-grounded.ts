@@ -15,7 +15,7 @@ const check: Check = {
   id: 'bridge-not-grounded',
   stage: 'derived',
   severity: 'error',
-  why: 'The strings hum until a hand touches them, and the way for the wire is drilled through a finished body.',
+  why: 'The strings hum until a hand touches them. The way for the wire is then drilled by hand through a finished body.',
   mend: 'Add a channel from under the part, or from one of its holes, into the controls.',
   example: {
     file: 'models/plant/plant.yaml',
@@ -40,14 +40,14 @@ const check: Check = {
       return [
         {
           at: part.fitted.hardware.id,
-          what: `${part.name} is grounded by a wire, and no cut leads from ${part.fitted.id} to ${controls[0]!.slice('cavity.'.length)}.`,
+          what: `${part.name} is grounded by a wire, and no channel or cavity leads that wire from ${part.fitted.id} to ${controls[0]!.slice('cavity.'.length)}.`,
           mend: 'Drill a channel from one of its holes, or from under it, that runs into the controls.',
           against: [
             { at: part.row.ground!.id, text: 'how it is grounded' },
-            ...sizesOf(part.name, part.row.body),
+            ...sizesOf(part.row.body, part.name),
             ...namesOf(bench.subject.spec.channels).flatMap((id) => {
               const [into] = bench.subject.spec.channels![id]!.into ?? [];
-              return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];
+              return into ? [{ at: into.id, text: `what the channel ${id} runs into` }] : [];
             }),
           ],
           hangsOn: meantMeetings(bench),

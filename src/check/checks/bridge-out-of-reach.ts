@@ -1,7 +1,8 @@
 /** The bridge's saddles reach the strings that pocket, heel and neck angle bring. */
+import type { Length } from '../../units/quantity.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { lessCauses, say } from '../say.ts';
 import { gap, line, neckSide, plate, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -34,11 +35,19 @@ const check: Check = {
     return [
       {
         at: height.id,
-        what: `The strings run ${say(strings, low)} to ${say(strings, high)} over the top at the bridge line, and the saddles reach ${say(band, band.low!)} to ${say(band, band.high!)}. ${say(strings, strings.value)} is off by ${sayCauses(strings, strings.causes ?? [])}.`,
-        mend: 'Change the depth of the pocket or its fall, or fit another bridge.',
-        against: [{ at: 'bridge.string-height', text: 'where the height comes from' }],
+        what: `At the bridge line the strings run ${say(strings, strings.value)} over the top as drawn${lessCauses(strings)}: ${say(strings, low)} to ${say(strings, high)}. The saddles can be set from ${say(band, band.low!)} to ${say(band, band.high!)}.`,
+        mend: mendOf(strings, [low, high], band),
+        against: [{ at: 'bridge.string-height', text: 'a number the height comes from' }],
       },
     ];
   },
 };
 export default check;
+
+/** By how much the strings are to come up or down, where that alone would do. */
+function mendOf(strings: Length, [low, high]: readonly [number, number], band: Length): string {
+  if (high - low > band.high! - band.low!)
+    return 'Draw in the limits of pocket, heel and fall, or fit a bridge that reaches further.';
+  const [by, way] = low < band.low! ? [band.low! - low, 'higher'] : [high - band.high!, 'lower'];
+  return `Bring the strings ${say(strings, by)} ${way}, by the depth of the pocket or its fall, or fit another bridge.`;
+}

@@ -9,7 +9,7 @@ const check: Check = {
   id: 'bushing-of-no-hole',
   stage: 'derived',
   severity: 'error',
-  why: 'How far its hole may lie off is then not known, and whether a body goes on its pins is not asked.',
+  why: 'Nobody then knows how far off that hole may be drilled, or whether every body goes on its pins.',
   mend: 'Name the bushings as the pattern names its holes.',
   example: {
     file: 'models/plant/plant.yaml',
@@ -41,7 +41,7 @@ const check: Check = {
     const stand = {
       at: jig.title.id,
       ...(place ? { place } : {}),
-      against: [{ at: jig.pattern.id, text: 'its pattern' }],
+      against: [{ at: jig.pattern.id, text: 'the pattern of the jig' }],
     };
     const bare = holes.filter((id) => !own.includes(id));
     const [strange] = own.filter((id) => !holes.includes(id));
@@ -57,7 +57,7 @@ const check: Check = {
         : {
             ...stand,
             what: `Jig ${name} has a bushing for ${strange}, and pattern ${pattern} has no hole of that name.`,
-            mend: `Name it after its hole: ${bare.join(', ')}.`,
+            mend: `Call the bushing as its hole is called: ${bare.join(', ')}.`,
           },
     ];
   },

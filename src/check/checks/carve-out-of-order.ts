@@ -9,8 +9,8 @@ const check: Check = {
   id: 'carve-out-of-order',
   stage: 'spec',
   severity: 'error',
-  why: 'No cutter path runs backward: the carve comes out as something nobody drew.',
-  mend: 'Give land, recurve and crown further in, one after the other, and the land lower than the crown or face.',
+  why: 'The parts of the carve would lie over each other: it comes out as something nobody drew.',
+  mend: 'Put land, recurve and crown one after the other from the edge inward, and the land lower than the crown or face.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'recurve: { at: 26, depth: 0.8 }, crown: { from: 95 }',
@@ -42,9 +42,9 @@ function zones({ subject: { spec }, facts }: Bench): Fault[] {
     return [
       {
         at,
-        what: `The ${name} lies ${say(q, q.value)} from the edge, and the ${before.name} before it reaches to ${say(before.q, before.q.value)}.`,
-        mend: `Give the ${name} further in than ${say(before.q, before.q.value)}.`,
-        against: [{ at: before.at, text: `the ${before.name}` }],
+        what: `The ${name} is given at ${say(q, q.value)} from the edge. The ${before.name}, which comes before it, reaches ${say(before.q, before.q.value)} from the edge.`,
+        mend: `Put the ${name} more than ${say(before.q, before.q.value)} from the edge.`,
+        against: [{ at: before.at, text: `how far in the ${before.name} reaches` }],
       },
     ];
   });
@@ -62,8 +62,8 @@ function heights({ subject: { spec }, facts }: Bench): Fault[] {
     {
       at: 'thickness.body.machined.land',
       what: `The machined body is ${say(seen.land, seen.land.value)} at the land and ${say(seen.high, seen.high.value)} at the ${high}: the edge would stand higher than the middle.`,
-      mend: `Give the land less than ${say(seen.high, seen.high.value)}.`,
-      against: [{ at: `thickness.body.machined.${high}`, text: `the ${high}` }],
+      mend: `Make the body less than ${say(seen.high, seen.high.value)} thick at the land.`,
+      against: [{ at: `thickness.body.machined.${high}`, text: `thickness at the ${high}` }],
     },
   ];
 }

@@ -9,7 +9,7 @@ const check: Check = {
   stage: 'spec',
   severity: 'error',
   why: 'The gauge would be put down where the top is not: an arch has no face, a flat top no crown.',
-  mend: 'Give machined and white at the crown of an arched top, at the face of any other.',
+  mend: 'Give the thickness of the machined and the white body at the crown of an arched top, at the face of any other.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'carve: { kind: arched, land: { width: 11 }, recurve: { at: 26, depth: 0.8 }, crown: { from: 95 } }',
@@ -31,9 +31,9 @@ const check: Check = {
     return [
       {
         at: spec.carve.kind.id,
-        what: `The top is ${kind}, and the machined body is given at the ${given.join(' and ')}, not at the ${point}.`,
-        mend: `Give stages.body.machined and white at the ${point}, or another kind of carve.`,
-        against: given.map((at) => ({ at: `thickness.body.machined.${at}`, text: 'given here' })),
+        what: `The top is ${kind}, and the thickness of the machined body is given at the ${given.join(' and ')}, not at the ${point}.`,
+        mend: `Give the thickness of the machined and the white body at the ${point}, or name another kind of carve.`,
+        against: given.map((at) => ({ at: `thickness.body.machined.${at}`, text: `the thickness at the ${at}` })),
       },
     ];
   },

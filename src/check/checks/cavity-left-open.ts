@@ -46,9 +46,12 @@ const check: Check = {
         return [
           {
             at: cut.place.id,
-            what: `${cut.id} is cut from the back, and no cover lies over it: no plate of the back, and no seat.`,
+            what: `The cavity ${cut.id} is cut from the back, and nothing closes it: no plate lies over it on the back, and no cover in a seat.`,
             mend: 'Add its plate under `covers`, or a seat for its cover, or move the cavity under one that is there.',
-            against: namesOf(spec.covers).map((id) => ({ at: spec.covers![id]!.at.x.id, text: `where ${id} lies` })),
+            against: namesOf(spec.covers).map((id) => ({
+              at: spec.covers![id]!.at.x.id,
+              text: `where the cover ${id} lies`,
+            })),
             hangsOn: [`${cutId(cut)}.void`],
           },
         ];

@@ -32,10 +32,10 @@ function fault({ spec, hand }: Subject, facts: Facts, id: string): Fault[] {
   if (!drawn.ok) {
     const { at, what, mend } = drawn;
     const where = path ? ({ at: path.id, within: [at, at + 1] } as const) : { at: shape };
-    return [{ ...where, what: `The shape of ${id}: ${what}.`, mend: sentence(mend), against: [] }];
+    return [{ ...where, what: `The cavity ${id} cannot be drawn: ${what}.`, mend: sentence(mend), against: [] }];
   }
   const crossing = selfCrossing(drawn.polygon);
   if (!crossing) return [];
-  const what = `The shape of ${id} crosses itself near ${sayPoint(crossing, hand)}.`;
+  const what = `The shape of the cavity ${id} crosses itself near ${sayPoint(crossing, hand)}.`;
   return [{ at: path?.id ?? shape, what, mend: 'Draw it in one sweep round the cavity.', against: [] }];
 }

@@ -42,7 +42,7 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
   return [
     {
       at: cavity.at.x.id,
-      what: `${formatNumber(outsideMm2 / 1e6, 'mm²', 0)} mm² of ${id} lie outside the outline.`,
+      what: `${formatNumber(outsideMm2 / 1e6, 'mm²', 0)} mm² of the cavity ${id} lie outside the body.`,
       mend: 'Move it inward, or make it smaller.',
       against: [{ at: 'outline.path', text: 'the outline' }],
       hangsOn: [`cavity.${id}.drawn`],

@@ -16,7 +16,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'The drill lies on the edge of the cavity and cannot be brought to its line: somebody bends it, and it breaks or wanders out through the top.',
-  mend: 'Start it higher and let it fall more, or start it at or outside the edge.',
+  mend: 'Start it nearer to the open face and let it fall more, or start it at the edge of the body or outside it.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'depth: 3 ±0.5\n    falls: 37',
@@ -40,9 +40,9 @@ function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
   return [
     {
       at: start.x.id,
-      what: `Behind its start ${id} runs into wood at ${sayPoint(stuck, hand)}: the drill cannot lie in its line.`,
-      mend: 'Start it higher and let it fall more, or start it at or outside the edge.',
-      against: [{ at: depth.id, text: 'how deep its axis lies there' }],
+      what: `The drill for the channel ${id} has to come in from outside, in line with it. Behind its start wood is in the way, at ${sayPoint(stuck, hand)}.`,
+      mend: 'Start it nearer to the open face and let it fall more, or start it at the edge of the body or outside it.',
+      against: [{ at: depth.id, text: 'how deep the middle of the channel lies at its start' }],
       hangsOn: [`channel.${id}.void`, ...openings(cutsOf(spec), spec.channels![id]!, facts)],
     },
   ];

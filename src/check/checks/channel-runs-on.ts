@@ -66,7 +66,7 @@ function fault(bench: Bench, id: string): Fault[] {
   return [
     {
       at: end.x.id,
-      what: `${id} leaves ${name} at ${sayPoint(leaves, hand)} and goes on for ${say(past.by, past.by.value)}, ${
+      what: `The channel ${id} leaves the ${kind} ${name} at ${sayPoint(leaves, hand)} and goes on for ${say(past.by, past.by.value)}, ${
         outside ? 'through the side of the body' : 'into the wood behind it'
       }, to ${sayPoint(tip, hand)}.`,
       mend: `End it inside ${name}, before ${sayPoint(leaves, hand)}${outside ? '' : `; ${say(wide, wide.value)} past it, as much as the drill is wide, would pass`}.`,
@@ -75,7 +75,7 @@ function fault(bench: Bench, id: string): Fault[] {
           at: (table === 'cavities' ? spec.cavities : spec.holes)?.[name]?.at.x.id ?? end.y.id,
           text: `where ${name} lies`,
         },
-        ...(into?.[0] ? [{ at: into[0].id, text: 'what it is meant to run into' }] : []),
+        ...(into?.[0] ? [{ at: into[0].id, text: `what ${id} is meant to run into` }] : []),
       ],
       hangsOn: [`${past.cut}.void`],
     },

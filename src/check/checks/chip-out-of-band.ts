@@ -11,7 +11,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'caution',
   why: 'Too thin a chip rubs, burns the wood and dulls the edge; too thick a one tears figured wood and breaks the cutter.',
-  mend: 'Change feed or speed, or give the band of its maker in the row of the cutter.',
+  mend: 'Change feed or spindle speed, or write the band its maker gives into the row of the cutter.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'feed: 3.6 m/min',
@@ -48,15 +48,16 @@ function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
   const { value, low = value, high = value } = band;
   if (chip.value >= low && chip.value <= high) return [];
   const near = (feed.value / chip.value) * (chip.value < low ? low : high);
-  const thinned = chip.value < load.value ? `, for it is thinned by the narrow step over` : '';
+  const thinned =
+    chip.value < load.value ? ` (${say3(load.value)} for each tooth, thinned by the narrow step over)` : '';
   return [
     {
       at,
-      what: `${id} takes chips of ${say3(chip.value)} (chip load ${say3(load.value)}${thinned}); ${own ? 'its band' : 'the published band'} is ${say3(low)} to ${say3(high)}.`,
-      mend: `At this speed of turning, feed ${chip.value < low ? 'at least' : 'at most'} ${sayAs(feed, near, Math.max(2, feed.decimals))}; or give the band of its maker.`,
+      what: `${id} takes chips ${say3(chip.value)} thick${thinned}. ${own ? 'The band given for it' : 'The published band'} is ${say3(low)} to ${say3(high)}.`,
+      mend: `At this spindle speed feed ${chip.value < low ? 'at least' : 'at most'} ${sayAs(feed, near, Math.max(2, feed.decimals))}; or write the band its maker gives into its row.`,
       against: [
-        ...(own ? [{ at: own, text: 'its band' }] : []),
-        ...(over && chip.value < load.value ? [{ at: over, text: 'the step over' }] : []),
+        ...(own ? [{ at: own, text: 'the band given for it' }] : []),
+        ...(over && chip.value < load.value ? [{ at: over, text: 'how far it steps over' }] : []),
         { at: named.id, text: 'where the model cuts with it' },
       ],
       hangsOn: [`cutter.${id}.chip`],

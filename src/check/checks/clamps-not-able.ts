@@ -42,9 +42,9 @@ function fault({ subject, facts }: Bench, part: Part): Fault[] {
   return [
     {
       at,
-      what: `The seams of the ${part} ask for air up to ${bar(high)}; the machine may have ${bar(most.value)} at most.`,
+      what: `To close the seams of the ${part} the clamps need air of up to ${bar(high)}. The machine may be given ${bar(most.value)} at most.`,
       mend: 'Use cylinders of a larger bore, or more of them. Never set more air than the machine may have.',
-      against: [{ at: id, text: 'the most air it may have' }],
+      against: [{ at: id, text: 'the most air the machine may have' }],
     },
   ];
 }

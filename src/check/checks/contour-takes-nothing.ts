@@ -14,7 +14,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'A program and a cutter are used for nothing, and the edge is left sharp where arm or body lies.',
-  mend: 'Move the line it begins at into the body, or take the contour out.',
+  mend: 'Move the line the contour begins at into the body, or take the contour out.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'crown: { from: 95 } }\n',
@@ -41,19 +41,19 @@ function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
   const { length, reach, xMm, yMm } = seen.taken;
   const where =
     reach.value <= 0
-      ? `The line ${id} begins at lies ${say(reach, -reach.value)} outside the body: it takes nothing off.`
+      ? `The line that contour ${id} begins at lies ${say(reach, -reach.value)} outside the body, so it takes nothing off.`
       : length.value <= 0
-        ? `${id} takes nothing off: what it would cut lies outside the body, or is cut deeper by the carve, an edge or another contour.`
-        : `${id} takes ${say(length, length.value)} off at its deepest, at ${sayPoint({ x: xMm, y: yMm }, hand)}.`;
+        ? `Contour ${id} takes nothing off: what it would cut lies outside the body, or is cut deeper by the carve, an edge or another contour.`
+        : `Contour ${id} takes ${say(length, length.value)} off at its deepest, at ${sayPoint({ x: xMm, y: yMm }, hand)}.`;
   const deep = slope ?? depth;
   return [
     {
       at: from.x.id,
-      what: `${where} A contour that is felt takes ${say(length, FELT_NM)}.`,
+      what: `${where} Less than ${say(length, FELT_NM)} is not felt by a hand.`,
       mend: mendOf(id, reach, seen.slope),
       against: [
         { at: to.x.id, text: 'the other end of its line' },
-        ...(deep ? [{ at: deep.id, text: 'how much it takes' }] : []),
+        ...(deep ? [{ at: deep.id, text: slope ? 'how steep it is' : 'how deep it is' }] : []),
         { at: 'outline.path', text: 'the outline' },
       ],
       hangsOn: [`contour.${id}.taken`],

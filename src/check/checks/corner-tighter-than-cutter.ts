@@ -46,15 +46,17 @@ function fault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] 
   const left =
     rest.gapMm === Infinity
       ? 'it fits nowhere in it'
-      : `it leaves up to ${say(corner, Math.round(rest.gapMm * 1e6))} there, ${formatNumber(rest.areaMm2 / 1e6, 'mm²', 1)} mm² in all`;
+      : `it leaves up to ${say(corner, Math.round(rest.gapMm * 1e6))} of wood standing there, ${formatNumber(rest.areaMm2 / 1e6, 'mm²', 1)} mm² in all`;
   const clears = rest.clears === undefined ? '' : ` ${rest.clears} clears it.`;
   return [
     {
       at,
       what: tight
         ? `A corner of ${say(corner, corner.value)} cannot be cut with ${name}, which has a radius of ${say(corner, radius)}: ${left}.`
-        : `${id} is narrower somewhere than ${name}, which has a radius of ${say(corner, radius)}: ${left}.`,
-      mend: `Draw it at least ${say(corner, radius)} round, or name a cutter of at most ${say(corner, 2 * corner.value)}.${clears}`,
+        : `Somewhere ${id} is narrower than ${name}, which has a radius of ${say(corner, radius)}: ${left}.`,
+      mend: tight
+        ? `Give the corner a radius of at least ${say(corner, radius)}, or name a cutter no thicker than ${say(corner, 2 * corner.value)}.${clears}`
+        : `Draw it wider there than ${say(corner, diameter.value)}, or name a thinner cutter.${clears}`,
       against: [{ at: seen.row, text: 'diameter of the cutter' }],
     },
   ];

@@ -52,11 +52,11 @@ function fault(bench: Bench, id: string): Fault[] {
   return [
     {
       at: to,
-      what: `Under ${id} there are ${say(under.air, under.air.value)} of air at worst, at ${sayPoint({ x: under.xMm, y: under.yMm }, bench.subject.hand)}: the ${side} is not flat there. More than ${say(under.air, SEEN_NM)} is seen.`,
+      what: `Under the cover ${id} there is a gap of ${say(under.air, under.air.value)} at worst, at ${sayPoint({ x: under.xMm, y: under.yMm }, bench.subject.hand)}: the ${side} is not flat there. A gap of more than ${say(under.air, SEEN_NM)} shows.`,
       mend: mendOf(under.air, own),
       against: [
         { at: at.x.id, text: 'where the cover lies' },
-        ...(size ? [{ at: size.id, text: 'how large it is' }] : []),
+        ...(size ? [{ at: size.id, text: 'how large the cover is' }] : []),
         ...shaping.map(({ at: line, text }) => ({ at: line, text })),
       ].filter((note) => note.at !== to),
       hangsOn: [`cover.${id}.air`],
@@ -70,5 +70,5 @@ function mendOf(air: Length, own: Shaping | undefined): string {
   const away = say({ ...air, decimals: 1 }, Math.ceil(own.overMm * 10) * 100_000);
   return own.by === 'contour'
     ? `Let the contour begin ${away} further out, or bring the edge of the cover ${away} inward there.`
-    : `Bring the edge of the cover ${away} inward there, or make less of the edge.`;
+    : `Bring the edge of the cover ${away} inward there, or cut less off the edge of the body.`;
 }

@@ -41,16 +41,16 @@ const check: Check = {
       cavitiesUnder(bench, cover).flatMap((cavity): Fault[] => {
         const { left, x, y } = lipOf(cavity.polygon, cover.polygon);
         if (left * 1e6 >= lip.value.value) return [];
-        const short = left < 0 ? 'does not reach over it' : `lies on ${say(lip.value, left * 1e6)}`;
+        const short = left < 0 ? 'does not reach the wood' : `lies on only ${say(lip.value, left * 1e6)} of wood`;
         return [
           {
             at: cover.at,
-            what: `${cover.name} ${short} at ${sayPoint({ x, y }, bench.subject.hand)} beside ${cavity.name}; it takes ${say(lip.value, lip.value.value)} all round.`,
-            mend: 'Make it larger, or move it over the middle of the cavity.',
+            what: `The cover ${cover.name} ${short} beside the cavity ${cavity.name}, at ${sayPoint({ x, y }, bench.subject.hand)}. It must lie on at least ${say(lip.value, lip.value.value)} all round.`,
+            mend: `Let its edge reach ${say(lip.value, Math.ceil((lip.value.value - left * 1e6) / 10_000) * 10_000)} further there: make it larger, or move it over the middle of the cavity.`,
             against: [
-              { at: cavity.at, text: 'the cavity' },
-              { at: cover.place, text: 'where it lies' },
-              { at: lip.at, text: 'what a cover lies on at least' },
+              { at: cavity.at, text: `where ${cavity.name} lies` },
+              { at: cover.place, text: `where ${cover.name} lies` },
+              { at: lip.at, text: 'the least wood a cover must lie on' },
             ],
             hangsOn: [cover.fact, cavity.fact],
           },

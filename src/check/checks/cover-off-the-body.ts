@@ -2,7 +2,7 @@
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, lessCauses, sayPoint } from '../say.ts';
+import { drawnAndWorst, say, sayPoint } from '../say.ts';
 import { line, outline, outlinePath, plan, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
@@ -39,23 +39,23 @@ function fault({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] {
   const { room, xMm, yMm } = edge;
   const worst = room.low ?? room.value;
   if (worst >= 0) return [];
-  const drawn =
-    room.value < 0
-      ? `stands ${say(room, -room.value)} out over the edge of the body as drawn`
-      : `lies ${say(room, room.value)} inside the edge of the body as drawn`;
-  const causes = lessCauses(room);
+  const lies = drawnAndWorst(
+    room,
+    (size, past) => `${size} ${past ? 'outside' : 'inside'} the edge of the body`,
+    `, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}`,
+  );
   const inward = round ? round.wide.value - worst : -worst;
   const clear = round ? `, which brings it off the round of ${say(round.wide, round.wide.value)}` : '';
   const size = shape.length ?? shape.diameter;
   return [
     {
       at: size?.id ?? at.x.id,
-      what: `${id} ${drawn}, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}${causes}: ${say(room, -worst)} over it at worst.`,
+      what: `The edge of the cover ${id} lies ${lies}.`,
       mend: `Let its edge lie ${say(room, inward)} further in there${clear}: make it smaller, or move it.`,
       against: [
-        { at: at.x.id, text: 'where it lies' },
+        { at: at.x.id, text: 'where the cover lies' },
         { at: 'outline.path', text: 'the outline' },
-        ...(round ? [{ at: round.at, text: 'the edge is rounded' }] : []),
+        ...(round ? [{ at: round.at, text: 'the round of the edge of the body' }] : []),
       ],
       hangsOn: [`cover.${id}.to-edge`],
     },

@@ -57,7 +57,7 @@ function faults(bench: Bench, cover: Cover): Fault[] {
       return [
         {
           at: cover.at,
-          what: `${cover.name} reaches over ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm² of ${cut.id}, near ${sayPoint(place, hand)}, and does not close it.`,
+          what: `The cover ${cover.name} lies over a part of the cavity ${cut.id}, ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm² of it, near ${sayPoint(place, hand)}, and does not close it.`,
           mend: `Move ${cover.name} off ${cut.id}, make it smaller, or let it close the whole of it.`,
           against: [
             { at: cover.place, text: `where ${cover.name} lies` },

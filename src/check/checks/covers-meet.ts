@@ -2,7 +2,7 @@
 import { namesOf } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, lessCauses, sayPoint } from '../say.ts';
+import { drawnAndWorst, say, sayPoint } from '../say.ts';
 import { cut, cuts, plate, ring, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -40,17 +40,17 @@ function fault({ subject: { spec, hand }, facts }: Bench, a: string, b: string):
   const { shape, at, face } = spec.covers![a]!;
   const other = spec.covers![b]!;
   const [size, otherSize] = [shape.length ?? shape.diameter, other.shape.length ?? other.shape.diameter];
-  const drawn =
-    room.value < 0
-      ? `lie ${say(room, -room.value)} on each other as drawn`
-      : `lie ${say(room, room.value)} apart as drawn`;
-  const causes = lessCauses(room);
   const side = look(facts, (use) => use(face));
+  const lie = drawnAndWorst(
+    room,
+    (size, past) => `${size} ${past ? 'over each other' : 'apart'}`,
+    `, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}`,
+  );
   return [
     {
       at: size?.id ?? at.x.id,
-      what: `${a} and ${b} ${drawn}, at ${sayPoint({ x: xMm, y: yMm }, hand)} of the ${side}${causes}: ${say(room, -worst)} at worst.`,
-      mend: `Bring them ${say(room, -worst)} apart: move one of the two, or make it smaller.`,
+      what: `The covers ${a} and ${b} lie ${lie}.`,
+      mend: `Move one of the two ${say(room, -worst)} away, or make it smaller, so that its edge comes in by as much.`,
       against: [
         { at: at.x.id, text: `where ${a} lies` },
         { at: other.at.x.id, text: `where ${b} lies` },

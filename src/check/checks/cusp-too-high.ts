@@ -13,7 +13,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'Sanding takes off what it is told and leaves ridges in the face, or goes on and sands the shape away.',
-  mend: 'Step over less, or allow sanding deeper marks where the line says what it must clear.',
+  mend: 'Step over less, or let sanding take out deeper marks: `marks` of the line.',
   example: { file: 'models/plant/plant.yaml', passes: 'step-over: 1.5', fails: 'step-over: 3' },
   sketch: section(
     slab({ face: scallops(2, 58, 8, 2.2) }),
@@ -56,17 +56,17 @@ function fault({ subject: { spec, plant }, facts }: Bench, what: string, named: 
   const share = Math.sqrt(marks.q.value / most.value);
   const level = stepOfBall(radiusMm, cuspMm, (steepest.value * Math.PI) / 180);
   const step = Math.floor(Math.min(level, (over.q.value / MM) * share) * 100) / 100;
-  const place = what === 'carve' ? 'the carve' : what.replace('contour.', '');
+  const place = what === 'carve' ? 'the carve' : what.replace('contour.', 'contour ');
   return [
     {
       at: over.at,
       what: `At this step over ${name} leaves ridges of up to ${say3(most.value)} on ${place}; sanding is meant to take out marks of ${say3(marks.q.value)}.`,
       mend:
         kind === 'ball'
-          ? `Step over by ${say(over.q, step * MM)} at most, or allow deeper marks in the line.`
-          : 'Cut it with a ball cutter, step over less, or allow deeper marks in the line.',
+          ? `Step over by ${say(over.q, step * MM)} at most, or let sanding take out deeper marks.`
+          : 'Cut it with a ball cutter, step over less, or let sanding take out deeper marks.',
       against: [
-        { at: marks.at, text: 'the marks sanding clears' },
+        { at: marks.at, text: 'the marks sanding is meant to take out' },
         { at: named.id, text: 'where the model cuts with it' },
       ],
       hangsOn: [`cusp.${what}.most`],

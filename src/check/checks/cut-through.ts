@@ -46,14 +46,14 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
   const at = given ?? `${kind}.${id}.required`;
   const most = deep.high ?? deep.value;
   const wood = say(deep, through.value);
-  const against = [{ at: `${kind}.${id}.through`, text: 'the wood there' }];
+  const against = [{ at: `${kind}.${id}.through`, text: 'how thick the wood is there' }];
   const hangsOn = [`${kind}.${id}.deep`];
   if ((deep.low ?? deep.value) <= 0) {
     return [
       {
         at,
-        what: `Of ${id} nothing is left to cut: its floor would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
-        mend: `Leave less than ${wood}, or give another surface.`,
+        what: `There is nothing to cut: the floor of the ${kind} ${id} would lie ${say(deep, -(deep.low ?? deep.value))} above the face the tool comes from.`,
+        mend: `Leave less than ${wood} of wood, or count from another surface.`,
         against,
         hangsOn,
       },
@@ -64,8 +64,8 @@ function fault({ facts }: Bench, kind: 'cavity' | 'hole', id: string, given: str
   return [
     {
       at,
-      what: `${id} goes ${say(deep, most)} deep at most, and there are ${wood} of wood.`,
-      mend: `Cut less than ${wood} deep.`,
+      what: `The ${kind} ${id} may come out ${say(deep, most)} deep, and the wood is only ${wood} thick there.`,
+      mend: `Cut it less than ${wood} deep, its limits counted.`,
       against,
       hangsOn,
     },

@@ -12,7 +12,7 @@ const check: Check = {
   id: 'cuts-meet',
   stage: 'derived',
   severity: 'error',
-  why: 'One cut takes away the wood that the other should leave: a screw without a hole round it, a cavity with an open side.',
+  why: 'One cut takes away the wood that the other should leave: a screw with no wood round it, a cavity with an open side.',
   mend: 'Move one of the two, or say with `into` that they are meant to meet.',
   example: {
     file: 'models/tarn.yaml',
@@ -29,8 +29,8 @@ const check: Check = {
       return [
         {
           at: b.place.id,
-          what: `${b.id} and ${a.id} open to the same face and share ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm², at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}.`,
-          mend: 'Move one of them, or add `into` where they are meant to meet.',
+          what: `The ${b.kind} ${b.id} and the ${a.kind} ${a.id} open to the same face and overlap by ${formatNumber(sharedMm2 / 1e6, 'mm²', 0)} mm², at ${sayPoint({ x: xMm, y: yMm }, subject.hand)}.`,
+          mend: 'Move one of them, or say with `into` that they are meant to meet.',
           against: [{ at: a.place.id, text: `where ${a.id} lies` }],
           hangsOn: [left, ...intoOf(a), ...intoOf(b)],
         },

@@ -48,16 +48,20 @@ const check: Check = {
         const most = wood?.wood.high ?? wood?.wood.value ?? Infinity;
         if (most < 0) return [];
         const where = wood
-          ? `${say(wood.wood, most)} of wood stay between them at worst, at ${sayPoint({ x: wood.left.xMm, y: wood.left.yMm }, hand)}`
+          ? `${say(wood.wood, most)} of wood are left between them at worst, at ${sayPoint({ x: wood.left.xMm, y: wood.left.yMm }, hand)}`
           : 'they lie far apart';
         return [
           {
             at: leaf.id,
-            what: `${cut.id} does not run into ${other.id}: ${where}.`,
-            mend: 'Go further, move it, or take the name out.',
+            what: `The ${cut.kind} ${cut.id} does not run into the ${other.kind} ${other.id}: ${where}.`,
+            mend: wood
+              ? `Cut it more than ${say(wood.wood, most)} further, move it, or take the name out here.`
+              : 'Move it, or take the name out here.',
             against: [
-              ...(cut.kind === 'channel' ? [{ at: spec.channels![cut.id]!.end.x.id, text: 'where it ends' }] : []),
-              { at: other.place.id, text: 'where the other lies' },
+              ...(cut.kind === 'channel'
+                ? [{ at: spec.channels![cut.id]!.end.x.id, text: `where ${cut.id} ends` }]
+                : []),
+              { at: other.place.id, text: `where ${other.id} lies` },
               ...(wood ? shapedAt(bench, 'top', wood.left.xMm, wood.left.yMm) : []),
             ],
             hangsOn: [pair.left],

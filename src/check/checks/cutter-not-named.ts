@@ -9,7 +9,7 @@ const check: Check = {
   stage: 'spec',
   severity: 'error',
   why: 'The card would ask for a cut and name no cutter: the one in the spindle would make it.',
-  mend: 'Name the cutter under cutters of the set-up.',
+  mend: 'Name the cutter under `cutters` of the set-up.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'cutters: { carve: ball-20, perimeter: mill-16 }',
@@ -23,8 +23,8 @@ const check: Check = {
       return {
         at,
         ...(place ? { place } : {}),
-        what: `Nothing names the cutter for ${cut}.`,
-        mend: `Add "${key}" to cutters of the set-up.`,
+        what: `No cutter is named for ${cut}.`,
+        mend: `Add "${key}", with the name of the cutter, to \`cutters\` of set-up ${setup === back ? 'back' : 'top'}.`,
         against: [{ at, text: 'what asks for it' }],
         hangsOn: [`setups.${setup === back ? 'back' : 'top'}.cutters`],
       };

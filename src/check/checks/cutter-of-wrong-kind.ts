@@ -98,7 +98,7 @@ function fault({ subject, facts }: Bench, { cutter, what, kinds }: Wanted): Faul
       at: cutter.id,
       what: `${seen.title} is ${names[seen.kind]}; ${what} takes ${or}.`,
       mend: `Name ${or}.`,
-      against: [{ at: seen.id, text: 'what it is' }],
+      against: [{ at: seen.id, text: 'what kind of cutter it is' }],
     },
   ];
 }

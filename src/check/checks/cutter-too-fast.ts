@@ -52,7 +52,7 @@ function fault({ subject: { spec, plant }, facts }: Bench, { cutter, setup, name
         at: speed.id,
         what: `${cutter.id} is to turn at ${sayAs(speed.q, runs)}; ${of} is ${sayAs(top.q, atMost(top.q))}.`,
         mend: `Run it at no more than ${sayAs(top.q, atMost(top.q))}. Never raise a maximum above what is marked.`,
-        against: [{ at: top.id, text: 'the maximum' }, ...against],
+        against: [{ at: top.id, text: of }, ...against],
       },
     ];
   const slowest = least.q.high ?? least.q.value;
@@ -63,7 +63,7 @@ function fault({ subject: { spec, plant }, facts }: Bench, { cutter, setup, name
       at: speed.id,
       what: `${cutter.id} is to turn at ${sayAs(speed.q, slow)}; the spindle turns no slower than ${sayAs(least.q, slowest)} under load.`,
       mend: `Run it at ${sayAs(least.q, slowest)} or more, if its maximum allows that, or on another machine.`,
-      against: [{ at: least.id, text: 'the slowest of the spindle' }, ...against],
+      against: [{ at: least.id, text: 'the slowest the spindle turns' }, ...against],
     },
   ];
 }

@@ -54,7 +54,7 @@ function fault({ subject: { plant }, facts }: Bench, kind: Kind, id: string, too
   return [
     {
       at: tool.id,
-      what: `${name} reaches ${say(deep, reach.value)}, and goes ${say(deep, most)} deep here at most.`,
+      what: `${name} reaches ${say(deep, reach.value)} deep, and here it has to go as deep as ${say(deep, most)}.`,
       mend: `Name a tool that reaches at least ${say(deep, most)}.`,
       against: [
         { at: seen.row, text: 'how deep it reaches' },
@@ -83,12 +83,12 @@ function channelFault({ subject: { spec, plant }, facts }: Bench, id: string): F
   return [
     {
       at: drill.id,
-      what: `${name} reaches ${say(long, reach.value)}, and ${id} takes ${say(long, whole.value)} of it: ${say(long, long.value)} for itself${before > 0 ? ` and ${say(long, before)} before it, from where the drill comes into the body; the chuck stays outside` : ''}.`,
+      what: `${name} reaches ${say(long, reach.value)}, and the channel ${id} needs ${say(long, whole.value)}: ${say(long, long.value)} for itself${before > 0 ? ` and ${say(long, before)} before it, from where the drill comes into the body; the chuck stays outside` : ''}.`,
       mend: `Name a drill that reaches at least ${say(long, whole.value)}${before > 0 ? ', or start it nearer to the open' : ''}.`,
       against: [
         { at: seen.row, text: 'how deep it reaches' },
-        { at: start.x.id, text: 'where it starts' },
-        { at: end.y.id, text: 'where it ends' },
+        { at: start.x.id, text: `where ${id} starts` },
+        { at: end.y.id, text: `where ${id} ends` },
       ],
       hangsOn: [`channel.${id}.void`],
     },

@@ -46,8 +46,8 @@ function fault({ subject: { spec, plant }, facts }: Bench, id: string): Fault[] 
   return [
     {
       at,
-      what: `${name} goes ${say(deep, most)} deep here, ${formatNumber(most / diameter.value, '', 1)} times its diameter of ${say(deep, diameter.value)}; more than ${formatNumber(MOST, '', 0)} is too slender.`,
-      mend: `Name a cutter of at least ${say(deep, most / MOST)}, or cut less deep.`,
+      what: `${name} goes ${say(deep, most)} deep here, ${formatNumber(most / diameter.value, '', 1)} times its diameter of ${say(deep, diameter.value)}. More than ${formatNumber(MOST, '', 0)} times is too much for so thin a cutter.`,
+      mend: `Name a cutter at least ${say(deep, most / MOST)} thick, or cut no deeper than ${say(deep, MOST * diameter.value)}.`,
       against: [{ at: seen.row, text: 'diameter of the cutter' }],
     },
   ];

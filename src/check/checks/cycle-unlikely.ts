@@ -13,8 +13,8 @@ const check: Check = {
   id: 'cycle-unlikely',
   stage: 'derived',
   severity: 'caution',
-  why: 'A day is planned by this number; a clock read wrongly, or a feed that is not the one in the program, is behind it.',
-  mend: 'Take the time again on a body; else look at feeds, step downs and step overs of its cutters.',
+  why: 'A day is planned by this number. Either the clock was read wrongly, or a feed here is not the one in the program.',
+  mend: 'Time a body once more. If the time is right, look at the feeds, step downs and step overs of its cutters.',
   example: { file: 'models/tarn.yaml', passes: 'cycle: 6 min', fails: 'cycle: 60 min' },
   run: (bench) =>
     setupOrder.filter((setup) => bench.subject.spec.setups[setup]).flatMap((setup) => fault(bench, setup)),
@@ -37,14 +37,14 @@ function fault({ subject: { spec, plant }, facts }: Bench, setup: SetupId): Faul
   const { given, estimate, longest } = seen;
   if (given.value >= estimate.value / FAR && given.value <= estimate.value * FAR) return [];
   const most = longest?.time
-    ? ` (longest: ${longest.key.replace(/^.*\./, '')}, ${sayAs(longest.time, longest.time.value)})`
+    ? ` (the longest: ${longest.key.replace(/^.*\./, '')}, ${sayAs(longest.time, longest.time.value)})`
     : '';
   const feed = longest?.cutter.row.feed;
   return [
     {
       at: cycle.id,
-      what: `By the clock it takes ${sayAs(given, given.value)}; the paths of its cutters come to about ${sayAs(estimate, estimate.value)}${most}. Between half and double of that is usual.`,
-      mend: 'Take the time again on a body; else look at feeds, step downs and step overs of its cutters.',
+      what: `Set-up ${setup} is said to take ${sayAs(given, given.value)} by the clock. The paths of its cutters come to about ${sayAs(estimate, estimate.value)}${most}, and half to double of that is usual.`,
+      mend: 'Time a body once more. If the time is right, look at the feeds, step downs and step overs of its cutters.',
       against: feed ? [{ at: feed.id, text: 'the feed of the longest cut' }] : [],
       hangsOn: [`run.${setup}.estimate`],
     },

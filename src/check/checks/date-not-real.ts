@@ -10,7 +10,7 @@ const check: Check = {
   stage: 'spec',
   severity: 'error',
   why: 'A day that does not come never ends a permit and never retires a tool.',
-  mend: 'Write year-month-day of a real day.',
+  mend: 'Write a real day, as year-month-day.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'notes: { sizing: Sand the glue faces last. }',
@@ -23,7 +23,9 @@ const check: Check = {
       .flatMap((leaf) => {
         const date = look(facts, (use) => use(leaf));
         if (typeof date !== 'string' || isDay(date)) return [];
-        return [{ at: leaf.id, what: `${date} is no day.`, mend: 'Write year-month-day of a real day.', against: [] }];
+        return [
+          { at: leaf.id, what: `There is no day ${date}.`, mend: 'Write a real day, as year-month-day.', against: [] },
+        ];
       }),
 };
 export default check;

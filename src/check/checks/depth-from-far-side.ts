@@ -54,8 +54,8 @@ function fault(
   return [
     {
       at: from.id,
-      what: `${id} is cut in set-up ${seen.setup}, and its depth is counted from the ${seen.from}.`,
-      mend: `Count it from: ${faces.join(', ')}; or move it to the set-up of that face.`,
+      what: `${id} is cut in set-up ${seen.setup}, and its depth is counted from the far side: from the ${seen.from}.`,
+      mend: `Count it from ${faces.join(' or ')}, or cut it in the set-up in which the ${seen.from} looks up.`,
       against: [{ at: cut.setup.id, text: 'the set-up that cuts it' }],
       hangsOn: ['timber.slab', 'timber.cap', 'timber.back'],
     },

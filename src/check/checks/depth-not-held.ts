@@ -5,7 +5,7 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Subject } from '../../facts/subject.ts';
 import type { Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { halfOf, say, sayCauses, saySpread } from '../say.ts';
+import { halfOf, say, saySpread, sayStack } from '../say.ts';
 import { cut, cuts, gap, ideal, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -13,7 +13,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'Set up right and cut right, some bodies would still come out with the cavity too deep or too shallow: through the top, or too thick for the part that goes in.',
-  mend: 'Widen the limits, draw in what goes into the distance, or let the set-up face or touch off what it is measured from.',
+  mend: 'Widen the limits, draw in what goes into the distance, or let the set-up face, or touch off on, what it is measured from.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'depth: 19.0 ±0.2',
@@ -52,17 +52,19 @@ function fault({ spec }: Subject, facts: Facts, kind: 'cavity' | 'hole', id: str
   const causes = achieved.causes ?? [];
   const against = causes.flatMap((cause) => {
     const half = say(required, halfOf(cause));
-    return /[1-9]/.test(half) ? [{ at: cause.cause.replace(/#.*/, ''), text: `±${half} of it` }] : [];
+    return /[1-9]/.test(half) ? [{ at: cause.cause.replace(/#.*/, ''), text: `±${half} of it comes from here` }] : [];
   });
-  const unfaced = facesBack(spec) ? '' : ' No set-up faces the back, so the whole variation of the blank is in it.';
+  const unfaced = facesBack(spec)
+    ? ''
+    : ' No set-up faces the back, so all that the thickness of the blank varies goes into it.';
   const cut = kind === 'cavity' ? spec.cavities![id]! : spec.holes![id]!;
   const given = ('floor' in cut ? cut.floor : undefined) ?? cut.depth;
   const off = saySpread(required, need.down, need.up);
   return [
     {
       at: given?.id ?? `${kind}.${id}.required`,
-      what: `${say(required, required.value)} is to be held within ${saySpread(required, room.down, room.up)}, but at worst it is off by ${sayCauses(required, causes)} = ${off}.${unfaced}`,
-      mend: `Widen its limits to ${off}, draw in what goes into it, or let the set-up that cuts it face, or touch off, the surface it is measured from.`,
+      what: `The ${given === cut.depth ? 'depth' : 'floor'} of ${id}, ${say(required, required.value)}, is to be held within ${saySpread(required, room.down, room.up)}. At worst it is off by ${sayStack(required, causes, off)}.${unfaced}`,
+      mend: `Widen its limits to ${off}, or draw in the limits of what goes into it. Or let the set-up that cuts it face the surface it is measured from, or touch off on it.`,
       against,
     },
   ];

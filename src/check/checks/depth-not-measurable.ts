@@ -11,7 +11,7 @@ const check: Check = {
   id: 'depth-not-measurable',
   stage: 'derived',
   severity: 'error',
-  why: 'No reading at the machine would prove the depth: whatever the gauge shows, the rest of the way may spoil it.',
+  why: 'No reading at the machine proves the depth: whatever the gauge shows, the wood that counts may still be out.',
   mend: 'Widen the limits, or measure from a surface nearer to what the depth must hold.',
   example: {
     file: 'models/tarn.yaml',
@@ -50,7 +50,7 @@ function fault(spec: Subject['spec'], facts: Facts, kind: 'cavity' | 'hole', id:
   return [
     {
       at: given?.id ?? `${kind}.${id}.required`,
-      what: `Measured from ${measuring.from}, the least it may read (${say(required, low)}) is above the most (${say(required, high)}).`,
+      what: `Measured from the ${measuring.from}, no reading proves ${id}: it would have to read at least ${say(required, low)} and at most ${say(required, high)}.`,
       mend: `Widen its limits by ${say(required, low - high)} in all, or measure it from a surface nearer to what it must hold.`,
       against: [],
     },

@@ -31,7 +31,8 @@ const check: Check = {
       passes: (piece, least) => piece >= least,
       what: (part, piece, machine, least) =>
         `The pieces of the ${part} are ${piece} long; the ${machine} feeds none shorter than ${least}.`,
-      mend: 'Leave the blank longer at both ends (blank-over of the line), or use a machine that feeds it.',
+      mend: (_part, lack) =>
+        `Leave the blank at least ${lack} longer, both ends together (\`blank-over\` of the line), or use a machine that feeds it.`,
     }),
 };
 export default check;

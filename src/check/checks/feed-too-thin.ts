@@ -28,8 +28,9 @@ const check: Check = {
       of: ({ thickness }) => thickness,
       passes: (piece, least) => piece >= least,
       what: (part, piece, machine, least) =>
-        `The ${part} leaves the ${machine} at ${piece} when thinnest; it feeds nothing thinner than ${least}.`,
-      mend: 'Leave the part thicker here, or use a machine or a carrier that holds it.',
+        `The ${part} is ${piece} thick when it leaves the ${machine}, at its thinnest. That machine feeds nothing thinner than ${least}.`,
+      mend: (part, lack) =>
+        `Leave the ${part} at least ${lack} thicker here, or use a machine or a carrier that holds it.`,
     }),
 };
 export default check;

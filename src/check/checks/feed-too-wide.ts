@@ -25,7 +25,8 @@ const check: Check = {
       passes: (piece, widest) => piece <= widest,
       what: (part, piece, machine, widest) =>
         `The blank of the ${part} is ${piece} wide; the ${machine} takes ${widest} at most.`,
-      mend: 'Draw the blank narrower (rough line, blank-over), or use a wider machine.',
+      mend: (_part, lack) =>
+        `Draw the blank at least ${lack} narrower (rough line, \`blank-over\`), or use a wider machine.`,
     }),
 };
 export default check;

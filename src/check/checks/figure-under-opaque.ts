@@ -39,9 +39,9 @@ function fault({ subject: { spec, plant }, facts }: Bench, finish: string): Faul
       .filter(({ name }) => seen.steps.indexOf(name) >= seen.from)
       .map(({ at, name }): Fault => ({
         at,
-        what: `${finish} hides the wood: ${scale} of the step ${name} is wasted under it.`,
-        mend: `End the band at ${seen.steps[seen.from - 1] ?? 'a poorer step'}.`,
-        against: [{ at: seen.id!, text: 'wasted from here on under an opaque finish' }],
+        what: `Wood of the ${scale} "${name}" is wasted under the finish ${finish}, which hides it.`,
+        mend: `Let the band end at ${seen.steps[seen.from - 1] ?? 'a poorer step'}.`,
+        against: [{ at: seen.id!, text: 'the step from which wood is wasted under an opaque finish' }],
       }));
   });
 }

@@ -1,7 +1,7 @@
 /** The fingerboard lies clear of the top, from the joint to its end. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { drawnAndWorst, say } from '../say.ts';
 import { gap, neckSide, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -34,9 +34,9 @@ const check: Check = {
     return [
       {
         at: board.id,
-        what: `The fingerboard lies ${say(room, Math.abs(room.value))} ${room.value < 0 ? 'below' : 'above'} the top as drawn, and ${say(room, -least)} below it at worst: ${sayCauses(room, room.causes ?? [])}.`,
+        what: `The fingerboard comes to lie ${drawnAndWorst(room, (size, past) => (past ? `${size} too low, down in the top` : `${size} above the top`))}.`,
         mend: `Bring the fingerboard ${say(room, -least)} higher: a pocket less deep, or a thicker heel.`,
-        against: depth ? [{ at: depth.id, text: 'how deep the neck stands' }] : [],
+        against: depth ? [{ at: depth.id, text: 'how deep the neck goes into the body' }] : [],
         hangsOn: ['neck.board-clearance'],
       },
     ];

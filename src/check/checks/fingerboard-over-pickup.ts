@@ -46,8 +46,8 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
       what: `The pocket of ${id} reaches up to ${say(seen.board, edge)} from the bridge line, and the fingerboard ends at ${say(seen.board, seen.board.value)}.`,
       mend: `Move it ${say(seen.board, edge - seen.board.value)} towards the bridge, or end the fingerboard earlier.`,
       against: [
-        { at: spec.neck.frets.id, text: 'how many frets' },
-        { at: end.id, text: 'what the fingerboard runs on beyond the last' },
+        { at: spec.neck.frets.id, text: 'how many frets it has' },
+        { at: end.id, text: 'how far it runs on past the last fret' },
       ],
       hangsOn: ['neck.board-end', `cavity.${id}.drawn`],
     },

@@ -19,8 +19,8 @@ const check: Check = {
       .filter(({ name }) => namesOf(spec.grades[name]).length === 0)
       .map(({ id, name }): Fault => ({
         at: id,
-        what: `There is no grade for ${name}.`,
-        mend: `Add "${name}" to grades, with the steps allowed under it.`,
+        what: `No grades of wood are given for the finish ${name}.`,
+        mend: `Add "${name}" to grades, with the steps that are allowed under it.`,
         against: [],
         hangsOn: ['grades'],
       }));
@@ -30,7 +30,7 @@ const check: Check = {
       .map((name): Fault => ({
         at: `grades.${name}`,
         place: placeOf(spec.grades[name])!,
-        what: `Grades are given for ${name}, which is not offered.`,
+        what: `Grades of wood are given for the finish ${name}, which is not offered.`,
         mend: `Add "${name}" to finishes, or take the line out.`,
         against: [],
         hangsOn: ['finishes', 'grades'],

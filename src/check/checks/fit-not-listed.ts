@@ -12,8 +12,8 @@ const check: Check = {
   id: 'fit-not-listed',
   stage: 'spec',
   severity: 'error',
-  why: 'The limits of a class differ with the diameter: guessed from another row they are wrong by more than the play.',
-  mend: 'Give measured limits instead of the class.',
+  why: 'The limits of a fit change with the diameter: taken from another row they are wrong by more than the play.',
+  mend: 'Give measured limits instead of the fit.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'neck: { at: { x: 0, y: 200 }, diameter: 10, fit: H8 }',
@@ -60,9 +60,9 @@ function fault({ facts }: Bench, diameter: Leaf<Length>, fit: Leaf<FitClass> | u
   return [
     {
       at: seen.id,
-      what: `${seen.fit} is known here for diameters over ${say(mm, least * 1e6)} and up to ${say(mm, most * 1e6)} (${FITS_SOURCE}); this one is ${say(seen.of, seen.of.value)}.`,
-      mend: 'Give measured limits instead of the class.',
-      against: [{ at: diameter.id, text: 'the diameter' }],
+      what: `The fit ${seen.fit} is listed here for diameters over ${say(mm, least * 1e6)} and up to ${say(mm, most * 1e6)} (${FITS_SOURCE}); this one is ${say(seen.of, seen.of.value)}.`,
+      mend: 'Give measured limits instead of the fit.',
+      against: [{ at: diameter.id, text: 'the diameter of the hole' }],
     },
   ];
 }

@@ -12,7 +12,7 @@ const check: Check = {
   id: 'gauge-due-soon',
   stage: 'card',
   severity: 'caution',
-  why: 'On the day after, no card that names this gauge can be made.',
+  why: 'From the day after that, no card that names this gauge can be made.',
   mend: 'Send it to be calibrated, and write both dates when it is back.',
   example: {
     file: 'models/plant/plant.yaml',
@@ -31,7 +31,7 @@ const check: Check = {
           at: due.id,
           what: `"${name}" is due for calibration on ${to}, ${formatNumber(days, '', 0)} days after ${bench.on}.`,
           mend: 'Send it to be calibrated, and write both dates when it is back.',
-          against: [{ at, text: 'named here' }],
+          against: [{ at, text: 'where a station names it' }],
         },
       ];
     }),

@@ -33,7 +33,7 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
     due && to !== undefined && to < on
       ? { at: due.id, what: `was due for calibration on ${to}` }
       : calibrated && from !== undefined && from > on
-        ? { at: calibrated.id, what: `is calibrated on ${from}, a day to come` }
+        ? { at: calibrated.id, what: `is said to be calibrated on ${from}, a day still to come` }
         : undefined;
   if (!text) return [];
   return [
@@ -41,7 +41,7 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
       at: text.at,
       what: `"${gauge.name}" ${text.what}; the cards are made for ${on}, and the card of ${station} names it.`,
       mend: `Have it calibrated and write both dates. ${sayInstead(bench, one) ?? 'No other gauge of the plant would do meanwhile.'}`,
-      against: [{ at: one.at, text: 'named here' }],
+      against: [{ at: one.at, text: 'where the station names it' }],
     },
   ];
 }

@@ -4,7 +4,7 @@ import type { GaugeAt } from '../gauges.ts';
 import { andMore, gaugesSeen, sayInstead, sayOf, tooUncertain } from '../gauges.ts';
 import { formatNumber } from '../../units/format.ts';
 import { limits, line, plan, reading, ring } from '../sketch.ts';
-import { sayFact } from '../say.ts';
+import { capital, sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'gauge-ratio-poor',
@@ -34,7 +34,7 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
   return [
     {
       at,
-      what: `The limits of ${sayFact(bench.facts, worst.reading.fact)} lie ${sayOf(gauge, worst.span)} apart and a reading of "${name}" may be off by ±${sayOf(gauge, off.value)}: ${sayOf(gauge, worst.span)} ÷ (2 × ${sayOf(gauge, off.value)}) = ${ratio}; ${rule.called} takes at least ${least}.${andMore(poor.length - 1)}`,
+      what: `The limits of ${sayFact(bench.facts, worst.reading.fact)} lie ${sayOf(gauge, worst.span)} apart, and a reading of "${name}" may be off by ±${sayOf(gauge, off.value)}: ${sayOf(gauge, worst.span)} ÷ (2 × ${sayOf(gauge, off.value)}) = ${ratio}. ${capital(rule.called)} should come to at least ${least}.${andMore(poor.length - 1)}`,
       mend: `${sayInstead(bench, one) ?? `No other gauge of the plant would do: get one that is off by no more than ±${sayOf(gauge, worst.span / (2 * rule.ratio))}.`} Or let the limits lie ${sayOf(gauge, 2 * rule.ratio * off.value)} apart.`,
       against: [
         { at: worst.reading.fact, text: 'the limits' },

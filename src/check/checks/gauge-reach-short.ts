@@ -30,8 +30,10 @@ const check: Check = {
       return [
         {
           at: one.at,
-          what: `"${name}" measures up to ${sayOf(one.gauge, reach.value)}; ${sayFact(bench.facts, longest.reading.fact)} may read up to ${sayOf(one.gauge, most)}.`,
-          mend: sayInstead(bench, one) ?? 'No other gauge of the plant would do: get one that reaches so far.',
+          what: `"${name}" measures up to ${sayOf(one.gauge, reach.value)}, and ${sayFact(bench.facts, longest.reading.fact)} may read up to ${sayOf(one.gauge, most)}.`,
+          mend:
+            sayInstead(bench, one) ??
+            `No other gauge of the plant would do: get one that reaches at least ${sayOf(one.gauge, most)}.`,
           against: [
             { at: row.reach.id, text: 'how far it reaches' },
             { at: longest.reading.fact, text: 'what it must read' },

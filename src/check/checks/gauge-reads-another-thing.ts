@@ -53,9 +53,11 @@ const check: Check = {
         return [
           {
             at: leaf.id,
-            what: `${station} is to check ${part} with "${seen.name}", which reads ${seen.reads}, not ${wanted}.`,
+            what: `Station ${station} is to check ${part} with "${seen.name}", which reads ${seen.reads}, not ${wanted}.`,
             mend:
-              others.length > 0 ? `Name a gauge that reads it: ${others.join(', ')}.` : 'Name a gauge that reads it.',
+              others.length > 0
+                ? `Name a gauge that reads ${wanted}: ${others.join(', ')}.`
+                : `Name a gauge that reads ${wanted}.`,
             against: [{ at: seen.at, text: 'what it reads' }],
           },
         ];

@@ -22,9 +22,9 @@ const check: Check = {
       return [
         {
           at: one.at,
-          what: `"${one.gauge.name}" is retired since ${from}, and the card of ${one.station} names it.`,
-          mend: `${sayInstead(bench, one) ?? 'No other gauge of the plant would do.'} Name another one here, or take the date out of the plant if it is back in use.`,
-          against: [{ at: retired.id, text: 'retired here' }],
+          what: `"${one.gauge.name}" has been retired since ${from}, and the card of ${one.station} names it.`,
+          mend: `${sayInstead(bench, one) ?? 'No other gauge of the plant would do: get one, and name it here.'} If "${one.gauge.name}" is back in use, take the date out of the plant.`,
+          against: [{ at: retired.id, text: 'the day it was retired' }],
         },
       ];
     }),

@@ -10,7 +10,7 @@ const check: Check = {
   id: 'gauge-too-coarse',
   stage: 'card',
   severity: 'caution',
-  why: 'The last step of the gauge is a large part of what is allowed: near a limit, which side a piece falls on is the rounding of the gauge.',
+  why: 'The last step of the gauge is a large part of what is allowed: near a limit the rounding of the gauge decides whether a piece is in or out.',
   mend: 'Name a finer gauge for this check, or widen the limits.',
   example: {
     file: 'models/plant/plant.yaml',
@@ -36,11 +36,11 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
   return [
     {
       at,
-      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}; for the limits of ${sayFact(bench.facts, worst.reading.fact)} ${rule.called} takes no more than ${share}.${andMore(coarse.length - 1)}`,
-      mend: `${sayInstead(bench, one) ?? 'No other gauge of the plant would do: get a finer one.'} Or let the limits lie ${sayOf(gauge, step.value * parts)} apart.`,
+      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}. For the limits of ${sayFact(bench.facts, worst.reading.fact)} ${rule.called} should read in steps of no more than ${share}.${andMore(coarse.length - 1)}`,
+      mend: `${sayInstead(bench, one) ?? `No other gauge of the plant would do: get one that reads in steps of ${sayOf(gauge, worst.span / parts)} or finer.`} Or let the limits lie ${sayOf(gauge, step.value * parts)} apart.`,
       against: [
         { at: worst.reading.fact, text: 'the limits' },
-        { at: gauge.row.resolution.id, text: 'its smallest step' },
+        { at: gauge.row.resolution.id, text: 'the smallest step of the gauge' },
       ],
     },
   ];

@@ -25,7 +25,7 @@ const check: Check = {
           at,
           what: `"${name}" is read against the limits of ${sayFact(bench.facts, first.reading.fact)}, and the plant does not say how far a reading may be off.`,
           mend: `Give "${name}" its uncertainty (U95, k = 2) from its certificate, or from your own trials.`,
-          against: [{ at: row.resolution.id, text: 'its row' }],
+          against: [{ at: row.resolution.id, text: 'the row of the gauge' }],
         },
       ];
     }),

@@ -33,7 +33,7 @@ function band({ subject: { spec, plant }, facts }: Bench, finish: string, scale:
     return [
       {
         at: first.id,
-        what: `"${scale}" is no scale of grades here.`,
+        what: `"${scale}" is not a scale of grades here.`,
         mend: offer(scale, known),
         against: [],
         hangsOn: ['plant.grades'],
@@ -49,7 +49,7 @@ function band({ subject: { spec, plant }, facts }: Bench, finish: string, scale:
   if (unknown.length > 0) {
     return unknown.map(({ at, name }) => ({
       at,
-      what: `"${name}" is no step of ${scale}.`,
+      what: `"${name}" is not a step of the scale ${scale}.`,
       mend: offer(name, seen.scale),
       against: [],
     }));
@@ -62,8 +62,8 @@ function band({ subject: { spec, plant }, facts }: Bench, finish: string, scale:
   return [
     {
       at: first.id,
-      what: `The band of ${scale} under ${finish} leaves out ${missing.join(', ')}.`,
-      mend: `Name ${missing.join(', ')} too, or end the band before it.`,
+      what: `The band of ${scale} under the finish ${finish} leaves out ${missing.join(', ')}.`,
+      mend: `Name ${missing.join(', ')} as well, or end the band before that gap.`,
       against: [],
     },
   ];

@@ -1,12 +1,13 @@
 /** Where the plant asks for acceptance limits, every gauge has an uncertainty to draw the limits in by. */
 import type { Check } from '../check.ts';
 import { gaugesSeen } from '../gauges.ts';
+import { sayFact } from '../say.ts';
 
 const check: Check = {
   id: 'guard-band-without-uncertainty',
   stage: 'card',
   severity: 'error',
-  why: 'The card would promise limits drawn in by the uncertainty of the gauge and print the limits themselves.',
+  why: 'The card would promise limits drawn in by the uncertainty of the gauge, and print them as wide as before.',
   mend: 'Give the gauge its uncertainty (U95, k = 2), or take the guard band off this station.',
   example: {
     file: 'models/plant/plant.yaml',
@@ -23,11 +24,11 @@ const check: Check = {
       return [
         {
           at,
-          what: `The limits of ${first.fact} are to be drawn in by the uncertainty of "${name}", and it has none.`,
+          what: `The limits of ${sayFact(bench.facts, first.fact)} are to be drawn in by the uncertainty of "${name}", and none is given for it.`,
           mend: `Give "${name}" its uncertainty (U95, k = 2) from its certificate, or take the guard band off this station.`,
           against: [
             { at: first.guarded, text: 'acceptance limits are asked for here' },
-            { at: row.resolution.id, text: 'its row' },
+            { at: row.resolution.id, text: 'the row of the gauge' },
           ],
         },
       ];

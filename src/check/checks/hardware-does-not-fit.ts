@@ -34,16 +34,18 @@ function faults(bench: Bench, { fitted, id, name, row }: Part): Fault[] {
   if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
   const { found, asked, at } = seen;
   const short =
-    lowOf(found) < 0 ? `stands ${say(asked, -lowOf(found))} into the wall` : `has ${say(asked, lowOf(found))}`;
+    lowOf(found) < 0
+      ? `reaches ${say(asked, -lowOf(found))} into the wall of ${fitted.id}`
+      : `has ${say(asked, lowOf(found))} of room in ${fitted.id}`;
   return [
     {
       at: fitted.hardware.id,
-      what: `${name} ${short} of ${fitted.id}; it needs ${say(asked, asked.value)} of room all round.`,
+      what: `${name} ${short} at worst. It needs ${say(asked, asked.value)} all round.`,
       mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} larger on that side, or fit a smaller part.`,
       against: [
-        { at: fitted.place.id, text: 'where it lies' },
-        { at, text: 'the room it needs' },
-        ...sizesOf(name, row.body),
+        { at: fitted.place.id, text: `where ${fitted.id} lies` },
+        { at, text: `the room ${name} needs` },
+        ...sizesOf(row.body, name),
       ],
       hangsOn: [room],
     },

@@ -5,7 +5,7 @@ import { regionArea } from '../../geometry/measure.ts';
 import { intersection } from '../../geometry/offset.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { drawnAndWorst, say } from '../say.ts';
 import { cut, cuts, plate, rect, ring, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -36,12 +36,12 @@ const check: Check = {
       return [
         {
           at: fitted.hardware.id,
-          what: `${name} in ${fitted.id} ends ${say(asked, Math.abs(found.value))} ${found.value < 0 ? 'outside' : 'below'} the cover as drawn, and further out at worst by ${sayCauses(found, found.causes ?? [])}; it needs ${say(asked, asked.value)} of air at worst.`,
+          what: `${name} in ${fitted.id} ends ${drawnAndWorst(found, (size, past) => `${size} ${past ? 'past' : 'short of'} the cover`)}. It needs ${say(asked, asked.value)} of room there.`,
           mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} deeper, or fit a flatter part.`,
           against: [
-            { at, text: 'the room it needs' },
+            { at, text: `the room ${name} needs` },
             ...around(bench, fitted.id),
-            ...(row.reach ? [{ at: row.reach.id, text: 'how far it reaches in' }] : []),
+            ...(row.reach ? [{ at: row.reach.id, text: `how far ${name} reaches in` }] : []),
           ],
           hangsOn: [room],
         },

@@ -2,7 +2,7 @@
 import type { Bench, Check, Fault } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { against, fittedParts, lowOf } from '../hardware.ts';
-import { say, sayCauses } from '../say.ts';
+import { drawnAndWorst, say } from '../say.ts';
 import { bore, cut, cuts, pot, ring, section, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -36,16 +36,15 @@ function faults(bench: Bench, { fitted, id, name, row }: Part): Fault[] {
   if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
   const { found, asked, at } = seen;
   const short = asked.value - lowOf(found);
-  const drawn =
-    found.value < 0 ? `stands ${say(asked, -found.value)} in the wall` : `is ${say(asked, found.value)} from the wall`;
+  const lies = drawnAndWorst(found, (size, past) => `${size} ${past ? 'inside' : 'clear of'} the wall of its cavity`);
   return [
     {
       at: fitted.place.id,
-      what: `${name} in ${fitted.id} ${drawn} of its cavity as drawn, less ${sayCauses(found, found.causes ?? [])}; it needs ${say(asked, asked.value)} at worst.`,
-      mend: `Move it ${say(asked, short)} from the wall.`,
+      what: `${name} in ${fitted.id} lies ${lies}. It needs ${say(asked, asked.value)} of room.`,
+      mend: `Move ${fitted.id} ${say(asked, short)} away from the wall.`,
       against: [
-        { at: fitted.hardware.id, text: 'the part' },
-        { at, text: 'the room it needs' },
+        { at: fitted.hardware.id, text: 'the part that goes in' },
+        { at, text: `the room ${name} needs` },
         ...placesOf(bench, fitted.id),
       ],
       hangsOn: [room],

@@ -4,7 +4,7 @@ import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
 import { fittedParts, lowOf, sizesOf } from '../hardware.ts';
-import { say } from '../say.ts';
+import { drawnAndWorst, say } from '../say.ts';
 import { disc, field, line, plan, pocket, rect, ring, shape } from '../sketch.ts';
 
 const check: Check = {
@@ -50,15 +50,15 @@ function faults(bench: Bench, { a, b, beside }: Two, what: 'body' | 'on-face'): 
   return [
     {
       at: a.fitted.place.id,
-      what: `${a.name} of ${a.fitted.id} and ${b.name} of ${b.fitted.id} ${apart(beside)}${room > 0 ? `; they need ${say(beside.apart, room)} at worst` : ''}.`,
+      what: `${a.name} of ${a.fitted.id} and ${b.name} of ${b.fitted.id} ${apart(beside)}. ${room > 0 ? `They need ${say(beside.apart, room)} between them` : 'Neither may lie over the other'}.`,
       mend: `Move one of them ${say(beside.apart, room - lowOf(beside.apart))} away.`,
       against: [
         { at: b.fitted.place.id, text: `where ${b.fitted.id} lies` },
-        { at: a.fitted.hardware.id, text: `where ${a.name} is named` },
-        { at: b.fitted.hardware.id, text: `where ${b.name} is named` },
+        { at: a.fitted.hardware.id, text: `what is fitted at ${a.fitted.id}` },
+        { at: b.fitted.hardware.id, text: `what is fitted at ${b.fitted.id}` },
         ...[a, b].flatMap(({ name, row: { body, flange, washer } }) => [
-          ...sizesOf(name, what === 'on-face' ? (flange ?? body) : body),
-          ...(what === 'on-face' && washer ? [{ at: washer.id, text: `washer of ${name}` }] : []),
+          ...sizesOf(what === 'on-face' ? (flange ?? body) : body, name),
+          ...(what === 'on-face' && washer ? [{ at: washer.id, text: `the washer of ${name}` }] : []),
         ]),
       ],
       hangsOn: [a, b].map(({ id }) => `fitted.${id}.${what}`),
@@ -67,9 +67,7 @@ function faults(bench: Bench, { a, b, beside }: Two, what: 'body' | 'on-face'): 
 }
 
 const apart = ({ apart: q }: Beside): string =>
-  q.value < 0
-    ? `lie ${say(q, -q.value)} over each other`
-    : `are ${say(q, q.value)} apart as drawn, ${say(q, lowOf(q))} at worst`;
+  `lie ${drawnAndWorst(q, (size, past) => `${size} ${past ? 'over each other' : 'apart'}`)}`;
 
 /** Room round a body counts between bodies too; on a face it is enough that nothing lies over another. */
 function roomOf({ facts }: Bench, { row: { room } }: Part, what: 'body' | 'on-face'): number {

@@ -30,12 +30,12 @@ const check: Check = {
       return [
         {
           at: fitted.hardware.id,
-          what: `${name} has ${say(asked, highOf(found))} of room on its widest side in ${fitted.id}; it may have ${say(asked, asked.value)}.`,
+          what: `${name} has ${say(asked, highOf(found))} of room on its widest side in ${fitted.id}; it may have ${say(asked, asked.value)} at most.`,
           mend: `Make the cavity ${say(asked, highOf(found) - asked.value)} smaller on that side, or fit a larger part.`,
           against: [
-            { at: fitted.place.id, text: 'where it lies' },
-            { at, text: 'the room it may have' },
-            ...sizesOf(name, row.body),
+            { at: fitted.place.id, text: `where ${fitted.id} lies` },
+            { at, text: `the room ${name} may have` },
+            ...sizesOf(row.body, name),
           ],
           hangsOn: [room],
         },

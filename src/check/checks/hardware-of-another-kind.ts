@@ -23,10 +23,10 @@ const check: Check = {
       return [
         {
           at: part.fitted.hardware.id,
-          what: `${part.name} is of the kind ${kind}, and ${part.fitted.id} is ${where}: ${kinds.length > 0 ? `what goes there is of the kind ${kinds.join(' or ')}` : 'no part of the table goes there'}.`,
+          what: `The part ${part.name} is of the kind ${kind}. ${part.fitted.id} is ${where}, where ${kinds.length > 0 ? `a part of the kind ${kinds.join(' or ')} goes` : 'no part of the table goes'}.`,
           mend: 'Name the part that goes there, or say what the cut is for.',
           against: [
-            { at: part.row.kind.id, text: 'the kind of the part' },
+            { at: part.row.kind.id, text: `the kind of ${part.name}` },
             ...(at === undefined ? [] : [{ at, text: 'what the cut is for' }]),
           ],
         },

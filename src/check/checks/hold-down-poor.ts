@@ -67,12 +67,12 @@ function faults({ subject: { spec, plant }, facts }: Bench, { setup, fixture, zo
   return [
     {
       at: fixture.title,
-      what: `In set-up ${setup}, ${nameOfStep(poor.step)} pushes sideways with up to ${sayAs(newton, poor.side)}, and the vacuum holds ${sayAs(newton, poor.holds)}: ${plain(friction)} × ${of} ÷ ${plain(factor)}.${without}`,
-      mend: `Give ${fixture.id} ${sayAs({ kind: 'area', value: 0, unit: 'cm²', decimals: 0 }, Math.ceil(lacks * 1e4) / 1e4)} more of zones that hold through it${later ? `, or cut ${nameOfStep(later.step)} after it` : ''}, or take a lighter cut.`,
+      what: `In set-up ${setup} the cutter at ${nameOfStep(poor.step)} pushes sideways with up to ${sayAs(newton, poor.side)}. The vacuum holds against ${sayAs(newton, poor.holds)}: ${plain(friction)} (friction) × ${of} ÷ ${plain(factor)} (factor of the plant).${without}`,
+      mend: `Give the fixture ${fixture.id} ${sayAs({ kind: 'area', value: 0, unit: 'cm²', decimals: 0 }, Math.ceil(lacks * 1e4) / 1e4)} more of zones that still hold in that cut${later ? `, or cut ${nameOfStep(later.step)} after it` : ''}, or take a lighter cut.`,
       against: [
-        { at: seen.at, text: 'least vacuum the interlock lets through' },
+        { at: seen.at, text: 'the least vacuum the interlock lets through' },
         ...poor.from.map((at) => ({ at, text: 'how hard the cutter pushes and pulls at most' })),
-        { at: seen.factorAt, text: 'factor of the plant' },
+        { at: seen.factorAt, text: 'the factor of the plant' },
       ],
       hangsOn: [`hold.${setup}.steps`],
     },

@@ -21,8 +21,8 @@ const check: Check = {
     return [
       {
         at: leaf.id,
-        what: `A factor of ${formatNumber(factor.value, '', factor.decimals)} is less than ${least} (${LEAST_HOLD_FACTOR_SOURCE}).`,
-        mend: `Write ${least} or more.`,
+        what: `A safety factor of ${formatNumber(factor.value, '', factor.decimals)} is less than ${least} (${LEAST_HOLD_FACTOR_SOURCE}).`,
+        mend: `Set the factor to ${least} or more.`,
         against: [],
       },
     ];

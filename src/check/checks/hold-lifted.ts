@@ -43,9 +43,9 @@ const check: Check = {
       return [
         {
           at: fixture.title,
-          what: `In set-up ${setup}, ${nameOfStep(worst.step)} pulls up with up to ${sayAs(newton, worst.lift)}; times ${formatNumber(factor.value, '', factor.decimals)} that is more than the ${sayAs(newton, worst.force)} the vacuum holds with.`,
-          mend: `Let it pull no more than ${sayAs(newton, Math.floor(worst.force / factor.value))}, or give ${fixture.id} another zone.`,
-          against: worst.from.slice(-1).map((at) => ({ at, text: 'how hard it pulls' })),
+          what: `In set-up ${setup} the cutter at ${nameOfStep(worst.step)} pulls the body up with up to ${sayAs(newton, worst.lift)}. Times the factor of ${formatNumber(factor.value, '', factor.decimals)} that is ${sayAs(newton, factor.value * worst.lift)}, and the vacuum holds with ${sayAs(newton, worst.force)}.`,
+          mend: `Let it pull no more than ${sayAs(newton, Math.floor(worst.force / factor.value))}, or give the fixture ${fixture.id} another zone.`,
+          against: worst.from.slice(-1).map((at) => ({ at, text: 'how hard the cutter pulls' })),
           hangsOn: [`hold.${setup}.steps`],
         },
       ];

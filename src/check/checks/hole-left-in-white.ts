@@ -48,7 +48,7 @@ function locationHoles(bench: Bench): Fault[] {
       at,
       what: `Hole ${hole.id} of the drilling jig would show in the ${face}: nothing there is cut deeper or lies over it.`,
       mend,
-      against: [{ at: location.jig.id, text: 'the jig' }],
+      against: [{ at: location.jig.id, text: 'the jig that is drilled through' }],
       hangsOn: ['location.holes'],
     });
     return [
@@ -73,7 +73,7 @@ function ownHoles(bench: Bench): Fault[] {
     return [
       {
         at: holes![id]!.at.x.id,
-        what: `${id} would show in the back: no cover lies over it, and nothing there is cut deeper.`,
+        what: `The hole ${id} would show in the back: no cover lies over it, and nothing there is cut deeper.`,
         mend: 'Move it under a cover, or add the cover it belongs to.',
         against: platesOn(bench, 'back'),
         hangsOn: [`hole.${id}.void`],
@@ -90,8 +90,8 @@ const platesOn = ({ subject: { spec }, facts }: Bench, face: 'back') =>
       const { at, shape } = spec.covers![id]!;
       const size = shape.length ?? shape.diameter;
       return [
-        { at: at.x.id, text: `where ${id} lies` },
-        ...(size ? [{ at: size.id, text: `how large ${id} is` }] : []),
+        { at: at.x.id, text: `where the cover ${id} lies` },
+        ...(size ? [{ at: size.id, text: `how large the cover ${id} is` }] : []),
       ];
     });
 

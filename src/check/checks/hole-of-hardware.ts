@@ -41,12 +41,12 @@ function faults({ subject: { spec }, facts }: Bench, { fitted, name, row }: Part
   return [
     {
       at: cut.diameter.id,
-      what: `${name} takes a hole of ${needed}, and ${id} has ${say(seen.drilled, seen.drilled.value)}.`,
-      mend: `Drill ${needed}.`,
+      what: `${name} takes a hole of ${needed}, and ${id} is ${say(seen.drilled, seen.drilled.value)} wide.`,
+      mend: `Drill ${id} ${needed} wide, or name the part that goes in.`,
       // One row, and every hole that was drilled for it: where all differ, the row is what changed.
       cause: `${hole.id} ${seen.drilled.value}`,
       against: [
-        { at: hole.id, text: 'the hole it needs' },
+        { at: hole.id, text: `the hole ${name} needs` },
         { at: fitted.hardware.id, text: 'what goes in' },
       ],
     },

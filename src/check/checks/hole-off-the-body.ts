@@ -22,7 +22,7 @@ const check: Check = {
       return [
         {
           at: spec.holes![id]!.at.x.id,
-          what: `${id} lies at ${sayPoint({ x: xMm, y: yMm }, hand)}, outside the outline.`,
+          what: `The hole ${id} lies at ${sayPoint({ x: xMm, y: yMm }, hand)}, outside the body.`,
           mend: 'Move it into the body.',
           against: [{ at: 'outline.path', text: 'the outline' }],
         },

@@ -8,7 +8,7 @@ const check: Check = {
   id: 'joint-off-the-edge',
   stage: 'derived',
   severity: 'error',
-  why: 'Scale, fret or outline is a slip: the whole pocket, or the bridge, is then cut in another place than the neck was made for.',
+  why: 'One of scale, fret and outline is a slip: the whole pocket, or the bridge, is then cut in another place than the neck was made for.',
   mend: 'Look at scale length, joint fret and outline once more.',
   example: {
     file: 'models/base/bolt-on.yaml',

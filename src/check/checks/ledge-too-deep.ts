@@ -1,8 +1,8 @@
 /** Under a ledge for a binding there is, at worst, the least wood the line wants, down to the other face. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, lessCauses, sayPoint } from '../say.ts';
-import { BACK, cuts, EDGE, gap, section, slab } from '../sketch.ts';
+import { capital, drawnAndWorst, say, sayPoint } from '../say.ts';
+import { BACK, EDGE, cuts, gap, section, slab } from '../sketch.ts';
 import { leastWanted } from '../thin.ts';
 
 const check: Check = {
@@ -41,23 +41,22 @@ function fault(bench: Bench, side: 'top' | 'back'): Fault[] {
   const wanted = least?.value ?? 0;
   if (worst > 0 && worst >= wanted) return [];
   const other = side === 'top' ? 'back' : 'top';
-  const causes = lessCauses(length);
-  const drawn = length.value < 0 ? `it goes ${say(length, -length.value)} through` : say(length, length.value);
+  const drawn = drawnAndWorst(length, (size, past) => (past ? `it goes ${size} through` : `${size} are left`));
   const shallower = deep.value - (wanted - worst);
   const own = spec.edges?.[other];
   const met = own?.ledge?.depth ?? own?.round;
   return [
     {
       at: ledge.depth.id,
-      what: `Under the ledge of the ${side} ${worst > 0 ? `${say(length, worst)} of wood are` : 'nothing is'} left down to the ${other} at worst, at ${sayPoint({ x: xMm, y: yMm }, hand)}: ${drawn} as drawn${causes}${least ? `; it takes ${say(length, wanted)}` : ''}.`,
+      what: `Under the ledge of the ${side} ${worst > 0 ? `${say(length, worst)} of wood are` : 'no wood is'} left down to the ${other} at worst, at ${sayPoint({ x: xMm, y: yMm }, hand)}. ${capital(drawn)}.${least ? ` At least ${say(length, wanted)} must be left.` : ''}`,
       // Whole hundredths, inward.
       mend:
         shallower > 0
-          ? `Cut it ${say(deep, Math.floor(shallower / 10_000) * 10_000)} deep.`
+          ? `Cut it no deeper than ${say(deep, Math.floor(shallower / 10_000) * 10_000)}.`
           : `Leave the ledge out, or leave more wood between top and back there.`,
       against: [
         ...(met ? [{ at: met.id, text: `what is cut along the edge of the ${other}` }] : []),
-        ...(least ? [{ at: least.at, text: 'the least the line wants' }] : []),
+        ...(least ? [{ at: least.at, text: 'the least wood that must be left' }] : []),
       ],
       hangsOn: [`edge.under-ledge.${side}`],
     },

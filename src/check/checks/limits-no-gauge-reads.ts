@@ -41,11 +41,13 @@ function fault({ facts }: Bench, { fact, gauge, counts, why }: Reading, least: n
   return [
     {
       at: gauge,
-      what: `${named?.ok ? String(named.value) : gauge} cannot be read against ${sayFact(facts, fact)} (${range}): ${why ?? `only ${counts} of its steps lie inside the limits, and it takes ${least}`}.`,
+      what: `"${named?.ok ? String(named.value) : gauge}" cannot be read against the limits of ${sayFact(facts, fact)} (${range}): ${why ?? `only ${counts} of its steps lie inside them, and at least ${least} must`}.`,
       mend: 'Name a finer gauge for this check, or widen the limits.',
       against: [
         { at: fact, text: 'the limits' },
-        ...(named?.ok ? [{ at: `plant.gauges.${String(named.value)}.resolution`, text: 'its smallest step' }] : []),
+        ...(named?.ok
+          ? [{ at: `plant.gauges.${String(named.value)}.resolution`, text: 'the smallest step of the gauge' }]
+          : []),
       ],
     },
   ];

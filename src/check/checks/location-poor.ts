@@ -58,8 +58,8 @@ const check: Check = {
     if (twice.length > 0) {
       return twice.map(({ at, name }) => ({
         at,
-        what: `${name} is named twice.`,
-        mend: 'Name two different holes.',
+        what: `${name} is named twice: set-up top would locate on one hole.`,
+        mend: 'Name two different holes, far apart.',
         against: [],
       }));
     }
@@ -72,8 +72,8 @@ const check: Check = {
     return [
       {
         at: first.at,
-        what: `The holes it locates on lie ${say(mm, apart)} apart; it takes ${say(mm, LEAST_NM)}.`,
-        mend: 'Locate on two holes far apart.',
+        what: `The holes that set-up top locates on lie ${say(mm, apart)} apart, and they must lie at least ${say(mm, LEAST_NM)} apart.`,
+        mend: `Locate on two holes at least ${say(mm, LEAST_NM)} apart.`,
         against: [],
       },
     ];

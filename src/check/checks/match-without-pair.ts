@@ -34,7 +34,7 @@ const check: Check = {
     return [
       {
         at: seen.at,
-        what: `The cap is ${seen.match}-matched, of ${seen.halves === 1 ? 'one piece' : `${seen.halves} pieces`}.`,
+        what: `The cap is to be ${seen.match}-matched, and it is made of ${seen.halves === 1 ? 'one piece' : `${seen.halves} pieces`}.`,
         mend: 'Give it two halves, or "match: none".',
         against: [{ at: seen.other, text: 'how it is matched' }],
       },

@@ -3,7 +3,7 @@ import { gaugeAt, machineNumber } from '../../facts/station-machine.ts';
 import { METER_SOURCE, meterRanges } from '../../reference/meters.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { sayShare } from '../say.ts';
+import { sayBetween, sayShare } from '../say.ts';
 import { dial, plan, ring } from '../sketch.ts';
 
 const check: Check = {
@@ -34,7 +34,7 @@ const check: Check = {
     return [
       {
         at: seen.id,
-        what: `Wood is released between ${sayShare(least)} and ${sayShare(most)}; a ${seen.method} meter reads reliably from ${sayShare(low, 0)} to ${sayShare(high, 0)} (${METER_SOURCE}).`,
+        what: `Wood is released ${sayBetween(least, most)}; a ${seen.method} meter reads reliably from ${sayShare(low, 0)} to ${sayShare(high, 0)} (${METER_SOURCE}).`,
         mend: 'Take a meter that reads there, or prove the moisture by drying samples in an oven.',
         against: [{ at: seen.methodId, text: `what ${seen.title} measures` }],
       },

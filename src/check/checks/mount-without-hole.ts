@@ -46,7 +46,9 @@ function faults(bench: Bench, part: Part): Fault[] {
   return seen.mounts.flatMap((mount): Fault[] => {
     const hole = mount.hole === undefined ? undefined : spec.holes![mount.hole];
     const place = part.row.mounts![mount.mount]!;
-    const here = `${part.name} of ${part.fitted.id} takes ${wantedAt(bench, place)} at ${sayPoint({ x: mount.xMm, y: mount.yMm }, bench.subject.hand)}`;
+    const spot = sayPoint({ x: mount.xMm, y: mount.yMm }, bench.subject.hand);
+    const wants = wantedAt(bench, place);
+    const here = `${part.name} of ${part.fitted.id} takes ${wants} at ${spot}`;
     const fault = (what: string, mend: string, at: string): Fault[] => [
       {
         at,
@@ -54,23 +56,23 @@ function faults(bench: Bench, part: Part): Fault[] {
         mend,
         against: [
           { at: part.fitted.place.id, text: 'where the part lies' },
-          { at: place.x.id, text: 'where it takes its hole' },
+          { at: place.x.id, text: `where ${part.name} takes that hole` },
         ],
         hangsOn: [fact],
       },
     ];
     if (!hole || !mount.off) {
-      return fault('and no hole is drilled from that face', 'Draw that hole.', part.fitted.hardware.id);
+      return fault('and no hole is drilled from that face', `Draw ${wants} there.`, part.fitted.hardware.id);
     }
     if (mount.off.value > seen.within!.value) {
       return fault(
-        `and the nearest hole, ${mount.hole}, lies ${say(seen.within!, mount.off.value)} off; ${say(seen.within!, seen.within!.value)} is all it takes`,
-        'Move the hole there, or the part.',
+        `and the nearest hole, ${mount.hole}, lies ${say(seen.within!, mount.off.value)} off. It may be off by ${say(seen.within!, seen.within!.value)} at most`,
+        `Move ${mount.hole} to ${spot}, or move the part.`,
         hole.at.x.id,
       );
     }
     const wrong = otherThan(bench, mount, place);
-    return wrong ? fault(wrong, 'Name there what the part takes.', hole.at.x.id) : [];
+    return wrong ? fault(wrong, `Make ${mount.hole} ${wants}.`, hole.at.x.id) : [];
   });
 }
 

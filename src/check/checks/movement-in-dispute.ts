@@ -28,7 +28,7 @@ const check: Check = {
       return [
         {
           at: `timber.${part}.species`,
-          what: `Published tables disagree on how ${seen.species} moves: along the rings ${sayShare(tangential.coefficient, 3)} for each 1 % of moisture in one, while the shrinkage of ${sayShare(tangential.shrinkage / 100)} in the other means something else. ${sayShare(seen.rate.value, 3)} is used across the grain, the larger.`,
+          what: `Published tables disagree on how much ${seen.species} moves. Along the rings one gives ${sayShare(tangential.coefficient, 3)} for each 1 % of moisture; the shrinkage of ${sayShare(tangential.shrinkage / 100)} in the other comes to another figure. The larger of the two is used: ${sayShare(seen.rate.value, 3)} across the grain.`,
           mend: `Give the plant's own movement of ${seen.species} with reason, name and date, or permit this with a reason.`,
           against: [],
         },

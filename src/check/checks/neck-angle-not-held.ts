@@ -41,11 +41,11 @@ const check: Check = {
     return [
       {
         at: angle.id,
-        what: `The floor of the pocket leans ${degrees(low)} to ${degrees(high)}: it falls ${say(fall, fall.low ?? fall.value)} to ${say(fall, fall.high ?? fall.value)} between the two points. The neck is to lean ${degrees(wanted.low!)} to ${degrees(wanted.high!)}.`,
+        what: `The floor of the pocket may lean from ${degrees(low)} to ${degrees(high)}${low < 0 ? ' (below zero: the other way)' : ''}, for it falls ${say(fall, fall.low ?? fall.value)} to ${say(fall, fall.high ?? fall.value)} between the two points. The neck is to lean from ${degrees(wanted.low!)} to ${degrees(wanted.high!)}.`,
         mend: falls
           ? 'Let the floor fall more or less, or give its fall closer limits.'
           : `Say what the floor of ${cavity} falls, with limits: without them it may lean as far as its depth lets it.`,
-        against: falls ? [{ at: falls.id, text: 'what the floor falls' }] : [],
+        against: falls ? [{ at: falls.id, text: 'how much the floor falls' }] : [],
         hangsOn: ['neck.fall'],
       },
     ];

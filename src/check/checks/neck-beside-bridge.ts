@@ -55,13 +55,13 @@ const check: Check = {
     return [
       {
         at: isTurned ? turned.at : seen.at,
-        what: `The middle line of ${pocket}, from ${sayPoint(at, hand)}${isTurned ? `, turned ${sayAs(turned.q, turned.q.value)},` : ''} drawn on to the bridge, passes ${say(off, drawn)} to the ${side} side of its middle at ${sayPoint(middle.part ?? middle.holes, hand)}. The machine may put the two ${say(off, apart)} apart besides: ${say(off, drawn + apart)}, and the line wants ${say(limit, limit.value)} at most.`,
+        what: `The middle line of ${pocket} begins at ${sayPoint(at, hand)}${isTurned ? `, turned ${sayAs(turned.q, turned.q.value)}` : ''}. Drawn on to the bridge it passes ${say(off, drawn)} to the ${side} side of the bridge’s middle, at ${sayPoint(middle.part ?? middle.holes, hand)}. The machine may put the two another ${say(off, apart)} apart: ${say(off, drawn + apart)} in all, and ${say(limit, limit.value)} at most is allowed.`,
         mend: isTurned
           ? `Take out its \`angle\`, or place it so that the line comes ${say(off, drawn)} nearer to the ${other} side at the bridge; ${say(off, limit.value - apart)} beside it would pass.`
           : `Move the pocket ${say(off, drawn)} to the ${other} side, or the bridge to it; ${say(off, limit.value - apart)} beside it would pass.`,
         against: [
           { at: seen.hole, text: 'a hole of the bridge' },
-          { at: limit.id, text: 'how near the line wants them' },
+          { at: limit.id, text: 'how far apart they may be' },
           ...(isTurned ? [{ at: seen.at, text: 'where the pocket lies' }] : []),
         ],
         hangsOn: ['neck.beside-bridge', `cavity.${pocket}.drawn`],

@@ -1,4 +1,5 @@
 /** The neck goes into its pocket and does not rattle there. */
+import type { Length } from '../../units/quantity.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { say } from '../say.ts';
@@ -38,11 +39,11 @@ const check: Check = {
     return [
       {
         at: width.id,
-        what: `${low < 0 ? `The neck may be ${say(play, -low)} too wide for its pocket, or have` : `Between neck and pocket are ${say(play, low)} to`} ${say(play, high)} of play, both sides together. A neck of this kind (${joint}) is to have ${say(band, band.low!)} to ${say(band, band.high!)}.`,
-        mend: `Give pocket or heel another width, or closer limits: ${say(play, Math.round((band.low! + band.high!) / 2))} is the middle.`,
+        what: `${sayPlay(play, low, high)} A neck of this kind (${joint}) is to have ${say(band, band.low!)} to ${say(band, band.high!)}.`,
+        mend: mendOf(play, band),
         against: [
           ...(shape ? [{ at: shape.id, text: 'width of the pocket' }] : []),
-          { at: band.id, text: 'how a neck is to sit' },
+          { at: band.id, text: 'the play a neck is to have' },
         ],
         hangsOn: ['neck.play'],
       },
@@ -50,3 +51,22 @@ const check: Check = {
   },
 };
 export default check;
+
+/** Play, or how much too wide the neck is: a size below nothing is said as what it is. */
+function sayPlay(play: Length, low: number, high: number): string {
+  if (high < 0) return `The neck is ${say(play, -high)} to ${say(play, -low)} too wide for its pocket.`;
+  return low < 0
+    ? `The neck may be up to ${say(play, -low)} too wide for its pocket, or have up to ${say(play, high)} of play, both sides together.`
+    : `Between neck and pocket there are ${say(play, low)} to ${say(play, high)} of play, both sides together.`;
+}
+
+/** What brings the play to the middle of its band; closer limits, where it varies by more than that is wide. */
+function mendOf(play: Length, band: Length): string {
+  const middle = Math.round((band.low! + band.high!) / 2);
+  const by = middle - play.value;
+  const tooFar = (play.high ?? play.value) - (play.low ?? play.value) > band.high! - band.low!;
+  const closer = tooFar ? ' Give them closer limits as well.' : '';
+  if (by === 0) return 'Give pocket and heel closer limits.';
+  const [pocket, heel] = by > 0 ? ['wider', 'narrower'] : ['narrower', 'wider'];
+  return `Make the pocket ${say(play, Math.abs(by))} ${pocket} or the heel that much ${heel}: that leaves ${say(play, middle)}, the middle.${closer}`;
+}

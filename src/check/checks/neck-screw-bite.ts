@@ -1,7 +1,7 @@
 /** Neck screws bite far enough into the heel, and their points stay under the fingerboard. */
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { drawnAndWorst, say } from '../say.ts';
 import { neckSide, rect, ring, screw, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -49,8 +49,8 @@ const check: Check = {
         ? [
             {
               ...stand,
-              what: `The neck screws bite ${say(bite, bite.value)} into the heel, and ${say(bite, low)} at worst: ${sayCauses(bite, bite.causes ?? [])}. They are to bite ${say(least, least.value)}.`,
-              mend: `Take a screw ${say(bite, least.value - low)} longer.`,
+              what: `The neck screws bite ${drawnAndWorst(bite, (size) => `${size} into the heel`)}. They must bite at least ${say(least, least.value)}.`,
+              mend: `Take a screw at least ${say(bite, least.value - low)} longer.`,
               against: [{ at: least.id, text: 'how far they are to bite' }],
             },
           ]
@@ -59,8 +59,8 @@ const check: Check = {
         ? [
             {
               ...stand,
-              what: `The points of the neck screws come up to ${say(bite, high)} into the heel. ${kept === under ? `With ${say(kept!, kept!.value)} left under the plane of the fingerboard` : `Under a fingerboard of ${say(kept!, kept!.value)}`} it takes ${say(bite, over)}.`,
-              mend: `Take a screw ${say(bite, high - over)} shorter.`,
+              what: `The points of the neck screws may go ${say(bite, high)} into the heel. ${kept === under ? `With ${say(kept!, kept!.value)} to be left under the face of the fingerboard` : `Under a fingerboard ${say(kept!, kept!.value)} thick`} they may go no more than ${say(bite, over)}.`,
+              mend: `Take a screw at least ${say(bite, high - over)} shorter.`,
               against: [
                 { at: seen.heel!.id, text: 'how thick the heel is' },
                 {

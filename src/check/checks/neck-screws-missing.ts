@@ -32,7 +32,7 @@ const check: Check = {
         {
           at: kind.id,
           what: 'The neck is to be bolted on, and no screws are given for it.',
-          mend: 'Give its screws under `screws`, or say that the neck is set.',
+          mend: 'Give its screws under `screws`, or say that the neck is glued in (set).',
           against: [],
         },
       ];
@@ -62,11 +62,11 @@ const check: Check = {
       return [
         {
           at: diameter.id,
-          what: `${id} is ${say(width, width.low ?? width.value)} wide, and the thread of the neck screw ${say(width, seen.shank.value)}: it bites into the body.`,
+          what: `The hole ${id} is ${say(width, width.low ?? width.value)} wide, and the thread of the neck screw ${say(width, seen.shank.value)}: it bites into the body.`,
           mend: `Drill it ${say(width, seen.shank.value)} or wider.`,
           against: [
             { at: screws.row.id, text: 'the screw' },
-            { at: seen.gauge, text: 'its gauge' },
+            { at: seen.gauge, text: 'the gauge of the screw' },
           ],
           hangsOn: ['neck.screw-shank'],
         },

@@ -28,11 +28,15 @@ function fault(bench: Bench, one: GaugeAt): Fault[] {
   const { off, name } = gauge;
   if (!worst || !off) return [];
   const guarded = worst.reading.guarded;
-  const drawn = `${sayOf(gauge, worst.span)} − 2 × ${sayOf(gauge, off.value)} = ${sayOf(gauge, worst.span - 2 * off.value)}`;
+  const left = worst.span - 2 * off.value;
+  const drawn =
+    left < 0
+      ? `the two limits pass each other by ${sayOf(gauge, -left)}`
+      : `${sayOf(gauge, left)} are left, and no reading of it in steps of ${sayOf(gauge, gauge.step.value)} lies there`;
   return [
     {
       at,
-      what: `The limits of ${sayFact(bench.facts, worst.reading.fact)}, drawn in by the uncertainty of "${name}" on both sides, leave ${drawn}: no reading of it in steps of ${sayOf(gauge, gauge.step.value)} lies there.${andMore(lost.length - 1)}`,
+      what: `The limits of ${sayFact(bench.facts, worst.reading.fact)} lie ${sayOf(gauge, worst.span)} apart, and a reading of "${name}" may be off by ±${sayOf(gauge, off.value)}. Drawn in by that on both sides, ${drawn}.${andMore(lost.length - 1)}`,
       mend: `${sayInstead(bench, one) ?? `No other gauge of the plant would do: get one that is off by less than ±${sayOf(gauge, worst.span / 2)}.`} Or let the limits lie more than ${sayOf(gauge, 2 * off.value + gauge.step.value)} apart.`,
       against: [
         { at: worst.reading.fact, text: 'the limits' },

@@ -36,10 +36,10 @@ function fault({ subject, facts }: Bench, fact: string): Fault[] {
   return [
     {
       at: `readings.${fact}`,
-      what: `${sayAs(count, count.value)} readings of ${sayFact(facts, fact)} from ${from} to ${to}: mean ${sayAs(mean, mean.value)}, standard deviation ${sayAs(deviation, deviation.value)}, so Cpk is ${sayAs(cpk, cpk.value)}; the plant asks for ${sayAs(seen.least, seen.least.value)}.`,
+      what: `${sayAs(count, count.value)} readings of ${sayFact(facts, fact)} from ${from} to ${to}: mean ${sayAs(mean, mean.value)}, standard deviation ${sayAs(deviation, deviation.value)}, so Cpk is ${sayAs(cpk, cpk.value)}. The plant asks for at least ${sayAs(seen.least, seen.least.value)}.`,
       mend: `A spread ${sayAs(cpk, seen.least.value / cpk.value, 1)} times smaller would do, or limits as much wider, or a mean nearer to their middle.`,
       against: [
-        { at: fact, text: 'limits of it' },
+        { at: fact, text: 'its limits' },
         { at: 'plant.plant.capability.least', text: 'what the plant asks for' },
       ],
     },

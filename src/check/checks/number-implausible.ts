@@ -20,7 +20,7 @@ const check: Check = {
       return [
         {
           at: leaf.id,
-          what: `${formatQuantity(q)} is outside of what is made here: ${text}.`,
+          what: `${formatQuantity(q)} is far from what is made here: ${text.replace(' .. ', ' to ')}.`,
           mend: 'Look at the digits and the unit once more; if it is meant, permit it with a reason.',
           against: [],
         },

@@ -23,7 +23,7 @@ const check: Check = {
       return [
         {
           at: leaf.id,
-          what: `${formatQuantity(q)} cannot be: it lies outside of ${possible.text}.`,
+          what: `${formatQuantity(q)} cannot be: it must lie between ${possible.text.replace(' .. ', ' and ')}.`,
           mend: 'Look at the digits and the unit once more.',
           against: [],
         },

@@ -20,7 +20,7 @@ const check: Check = {
       return [
         {
           at,
-          what: `"${numeral[0]}" in a note or caption is no quantity of the spec.`,
+          what: `The number "${numeral[0]}" stands in the words of a note or caption: it does not change with the spec.`,
           mend: 'Say it without the number.',
           against: [],
         },

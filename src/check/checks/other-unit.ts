@@ -27,7 +27,7 @@ function fault(facts: Facts, leaf: Leaf<Quantity>): Fault[] {
   return [
     {
       at: leaf.id,
-      what: `${formatQuantity(q)}? ${written} would be ${withUnit(formatNumber(other.value, plain, 2), plain)}.`,
+      what: `Is ${formatQuantity(q)} meant? ${written} would be ${withUnit(formatNumber(other.value, plain, 2), plain)}.`,
       mend: `If ${written} is meant, write the unit after the number.`,
       against: [],
     },

@@ -32,16 +32,20 @@ function fault({ subject, facts }: Bench, fact: string): Fault[] {
   const names = (by: 'mean' | 'range') => out.filter((one) => one.by === by).map(({ sample }) => sample);
   const band = ({ low, high }: typeof means) => `${sayAs(low, low.value)} to ${sayAs(high, high.value)}`;
   const parts = [
-    ...(names('mean').length > 0 ? [`the mean of sample ${names('mean').join(', ')} lies outside ${band(means)}`] : []),
+    ...(names('mean').length > 0
+      ? [`the mean of sample "${names('mean').join('", "')}" lies outside ${band(means)}`]
+      : []),
     ...(names('range').length > 0
-      ? [`the range of sample ${names('range').join(', ')} lies outside ${band(ranges)}`]
+      ? [
+          `the range of sample "${names('range').join('", "')}", its largest less its smallest, lies outside ${band(ranges)}`,
+        ]
       : []),
   ];
   return [
     {
       at: `readings.${fact}`,
       what: `Of the readings of ${sayFact(facts, fact)}, ${parts.join(', and ')}.`,
-      mend: `Find what changed with that sample; limits are those of the control charts of samples of ${sayAs(charts.size, charts.size.value)}.`,
+      mend: `Find what changed with that sample. The limits are those of control charts for samples of ${sayAs(charts.size, charts.size.value)}.`,
       against: [],
     },
   ];

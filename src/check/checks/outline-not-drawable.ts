@@ -32,7 +32,7 @@ const check: Check = {
       {
         at: 'outline.path',
         ...(crossing ? {} : { within: [at, at + 1] as const }),
-        what: `The path of the outline: ${what}${where}.`,
+        what: `The outline cannot be drawn: ${what}${where}.`,
         mend: sentence(mend),
         against: [],
       },

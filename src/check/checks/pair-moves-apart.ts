@@ -43,13 +43,13 @@ const check: Check = {
     return [
       {
         at: pairId,
-        what: `With ${sayShare(pair.value)} between cap and back, and woods that differ, they want to move ${say(moves, moves.value)} against each other over ${say(width, width.value)} of width; the line bears ${say(most, most.value)}.`,
+        what: `With ${sayShare(pair.value)} of moisture between them, cap and back want to move ${say(moves, moves.value)} against each other over a width of ${say(width, width.value)}. No more than ${say(most, most.value)} is allowed.`,
         mend:
           passes > 0
-            ? `Let the two differ by ${sayShare(passes)} at most.`
+            ? `Let the moistures of the two differ by ${sayShare(passes)} at most.`
             : 'The woods alone move too far apart: saw both the same way, choose woods that move alike, or narrow the band of release.',
         against: [
-          { at: mostId, text: 'what the line bears' },
+          { at: mostId, text: 'how far they may move against each other' },
           { at: 'movement.back.across.per-percent', text: 'how the back moves' },
         ],
       },

@@ -42,7 +42,7 @@ const check: Check = {
           at: seen.under.spec.setup.id,
           what: `${seen.name} is mounted through the wood over ${seen.under.id}, and ${seen.under.id} is open to the ${seen.cavity}, where the hole ${id} is drilled: no wood is left there.`,
           mend: `Cut ${seen.under.id} from the other face, or fit a part that needs no panel.`,
-          against: [{ at: hardware.id, text: 'what is mounted there' }],
+          against: [{ at: hardware.id, text: `the part mounted in ${id}` }],
           cause: seen.under.spec.setup.id,
         },
       ];

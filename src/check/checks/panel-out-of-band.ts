@@ -2,7 +2,7 @@
 import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { lessCauses, say } from '../say.ts';
 import { bore, cut, cuts, gap, pot, section, slab } from '../sketch.ts';
 import { shapedAt } from '../shaped.ts';
 
@@ -43,7 +43,7 @@ function faults(bench: Bench, id: string): Fault[] {
   const under = floorUnder(bench, id);
   const spot = look(facts, (use) => use.fact(`hole.${id}.spot`));
   const against = [
-    { at: part.at, text: 'what it can be mounted through' },
+    { at: part.at, text: `how much wood ${name} can be mounted through` },
     ...(under === undefined ? [] : [{ at: under, text: 'how deep the cavity under it goes' }]),
     ...(spot ? shapedAt(bench, 'top', spot.xMm, spot.yMm) : []),
   ];
@@ -56,15 +56,15 @@ function faults(bench: Bench, id: string): Fault[] {
   return [
     ...(most && (most.high ?? most.value) > panel.high!
       ? fault(
-          `${name} goes through up to ${say(most, most.high ?? most.value)} of wood here: ${say(most, most.value)} and at worst more by ${sayCauses(most, most.causes ?? [])}. It takes ${band}.`,
-          'Cut the cavity deeper, or fit a part with a longer thread.',
+          `${name} goes through ${say(most, most.value)} of wood here as drawn${lessCauses(most)}: up to ${say(most, most.high ?? most.value)}. It can be mounted through ${band}.`,
+          `Leave ${say(most, (most.high ?? most.value) - panel.high!)} less wood over the cavity, or fit a part with a longer thread.`,
           'most',
         )
       : []),
     ...(least && (least.low ?? least.value) < panel.low!
       ? fault(
-          `${name} goes through as little as ${say(least, least.low ?? least.value)} of wood here. It takes ${band}.`,
-          'Leave more wood over the cavity, or fit a part with a shorter thread.',
+          `${name} goes through as little as ${say(least, least.low ?? least.value)} of wood here at worst. It can be mounted through ${band}.`,
+          `Leave ${say(least, panel.low! - (least.low ?? least.value))} more wood over the cavity, or fit a part with a shorter thread.`,
           'least',
         )
       : []),

@@ -39,9 +39,9 @@ function fault({ subject: { plant }, facts }: Bench, station: 'planing' | 'sizin
   return [
     {
       at: `${station}.${part}.passes`,
-      what: `The ${part} needs ${seen.passes} passes at ${station}; ${seen.most} are meant.`,
+      what: `The ${part} needs ${seen.passes} passes at ${station}; no more than ${seen.most} are meant.`,
       mend: 'Pick thinner stock, or let the stage before take more.',
-      against: [{ at: seen.id, text: 'passes meant' }],
+      against: [{ at: seen.id, text: 'how many passes are meant' }],
     },
   ];
 }

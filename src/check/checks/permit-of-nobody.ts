@@ -28,7 +28,7 @@ const check: Check = {
       const { name: leaf } = spec.permits![id]!;
       const name = look(facts, (use) => use(leaf));
       if (name === undefined || people.includes(name)) return [];
-      const what = `"${name}" is nobody the plant names, and lets a caution stand.`;
+      const what = `"${name}" lets a caution stand, and is not one of the people the plant names for that.`;
       return [{ at: leaf.id, what, mend: offer(name, people), against: [] }];
     });
   },

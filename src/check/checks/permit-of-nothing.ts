@@ -25,7 +25,7 @@ const check: Check = {
         return [
           {
             at: permit.reason.id,
-            what: `"${id}" is no caution that could be permitted.`,
+            what: `There is no caution "${id}", and only cautions can be permitted.`,
             mend: offer(id, cautions),
             against: [],
           },

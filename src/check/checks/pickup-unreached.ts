@@ -40,8 +40,8 @@ const check: Check = {
         : [
             {
               at: spec.cavities![id]!.purpose.id,
-              what: `No cut leads from ${id} to ${first.slice('cavity.'.length)}: a wire cannot get there.`,
-              mend: 'Add a channel into both, or into another cavity that is reached, with `into`.',
+              what: `No channel or cavity leads from ${id} to ${first.slice('cavity.'.length)}: a wire cannot get there.`,
+              mend: 'Add a channel that runs into both, or into another cavity that is reached: name them under its `into`.',
               against: [
                 { at: spec.cavities![first.slice('cavity.'.length)]!.at.x.id, text: 'where the wires go' },
                 ...channelsOf(bench),
@@ -58,5 +58,5 @@ export default check;
 const channelsOf = ({ subject: { spec } }: Bench) =>
   namesOf(spec.channels).flatMap((id) => {
     const [into] = spec.channels![id]!.into ?? [];
-    return into ? [{ at: into.id, text: `what ${id} runs into` }] : [];
+    return into ? [{ at: into.id, text: `what the channel ${id} runs into` }] : [];
   });

@@ -11,7 +11,7 @@ const check: Check = {
   stage: 'spec',
   severity: 'caution',
   why: 'What the picture is to show is lost between its dots, through dusty glasses first.',
-  mend: 'Take it larger, or cut out the part that matters.',
+  mend: 'Use a larger picture, or cut out the part that matters.',
   example: { file: 'models/tarn.yaml', passes: 'file: pictures/kerf.svg', fails: 'file: pictures/small.png' },
   run: (bench) =>
     filesOf(bench).flatMap(({ row, path, file: { form } }): Fault[] => {
@@ -19,7 +19,7 @@ const check: Check = {
       const { width, height } = form;
       const { widthMm } = printedSize(form);
       const what = `${path}, ${width} × ${height} pixels, prints ${Math.round(widthMm)} mm wide: ${Math.floor(dotsPerInch(form))} dots to an inch, and ${LEAST} are wanted.`;
-      const mend = `Take it at least ${Math.ceil((LEAST * widthMm) / 25.4)} pixels wide.`;
+      const mend = `Use a picture at least ${Math.ceil((LEAST * widthMm) / 25.4)} pixels wide.`;
       return [{ at: row.file.id, what, mend, against: [] }];
     }),
 };

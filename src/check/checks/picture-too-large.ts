@@ -26,7 +26,7 @@ const check: Check = {
       const wide = size !== undefined && Math.max(size.width, size.height) > MOST_PIXELS;
       if (bytes.length <= most && !wide) return [];
       const sides = size ? `${size.width} × ${size.height} pixels, ` : '';
-      const what = `${path} has ${sides}${Math.ceil(bytes.length / 1000)} kB; at most ${wide ? `${MOST_PIXELS} pixels a side` : `${most / 1000} kB`}.`;
+      const what = `${path} has ${sides}${Math.ceil(bytes.length / 1000)} kB. It may have at most ${wide ? `${MOST_PIXELS} pixels a side` : `${most / 1000} kB`}.`;
       const fits = size && Math.floor((size.width * ENOUGH) / dotsPerInch(size));
       const mend =
         fits !== undefined && fits < size!.width

@@ -34,12 +34,12 @@ const check: Check = {
       }));
       if (!seen) return [];
       const { pilot, least, shank, smooth, wood } = seen;
-      const against = [{ at: hole.screw.id, text: 'its screw' }];
+      const against = [{ at: hole.screw.id, text: 'the screw that goes in' }];
       if (pilot.value < least.value) {
         return [
           {
             at: hole.diameter.id,
-            what: `The pilot is ${say(pilot, pilot.value)} wide. For ${name} in the ${wood} it is at least ${say(pilot, least.value)}: ${sayRoot(bench, id, pilot)}, by the density of the wood.`,
+            what: `The pilot is ${say(pilot, pilot.value)} wide. For ${name} in the ${wood} it must be at least ${say(pilot, least.value)}, by the density of the wood: ${sayRoot(bench, id, pilot)}.`,
             mend: `Drill ${say(pilot, least.value)} at least, or use a thinner screw.`,
             against,
             hangsOn: [`screw.${id}.least-pilot`],
@@ -50,9 +50,9 @@ const check: Check = {
       return [
         {
           at: hole.screw.id,
-          what: `${say(smooth, smooth.value)} of the smooth shank of ${name} go into a pilot of ${say(pilot, pilot.value)}; a shank in the ${wood} takes ${say(pilot, shank.value)}.`,
+          what: `${say(pilot, smooth.value)} of the smooth shank of ${name} go into a pilot of ${say(pilot, pilot.value)}. A smooth shank in the ${wood} needs a hole of ${say(pilot, shank.value)}.`,
           mend: 'Use a screw threaded up to its head, or a shorter one.',
-          against: [{ at: thread ?? length, text: 'its thread' }],
+          against: [{ at: thread ?? length, text: 'how much of the screw has thread' }],
           hangsOn: [`screw.${id}.smooth`],
         },
       ];

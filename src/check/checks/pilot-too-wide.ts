@@ -34,9 +34,9 @@ const check: Check = {
       return [
         {
           at: hole.diameter.id,
-          what: `The pilot is ${say(pilot, pilot.value)} wide. For ${name} in the ${wood} it is at most ${say(pilot, most.value)}: ${sayRoot(bench, id, pilot)}, by the density of the wood.`,
+          what: `The pilot is ${say(pilot, pilot.value)} wide. For ${name} in the ${wood} it may be at most ${say(pilot, most.value)}, by the density of the wood: ${sayRoot(bench, id, pilot)}.`,
           mend: `Drill ${say(pilot, most.value)} at most, or use a thicker screw.`,
-          against: [{ at: hole.screw.id, text: 'its screw' }],
+          against: [{ at: hole.screw.id, text: 'the screw that goes in' }],
           hangsOn: [`screw.${id}.most-pilot`],
         },
       ];

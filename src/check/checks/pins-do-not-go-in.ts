@@ -12,7 +12,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'A body that is driven on its pins crushes the holes that locate it, or is laid beside them.',
-  mend: 'Make the second pin a diamond, thinner, or with a narrower land; or drill the holes closer.',
+  mend: 'Make the second pin a diamond, thinner, or with a narrower land; or drill the holes within closer limits.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'bridge: { kind: diamond, diameter: 7.92..7.94, land: 1.5 } }\n    pin-length: 8 ±0.2\n  tarn-back-left',
@@ -56,7 +56,7 @@ function tight(bench: Bench, setup: SetupId): Fault[] {
       {
         at,
         what: `The pin for ${seen.hole.id} may be ${say(inThousandths, -(seen.play.low ?? 0))} thicker than its hole.`,
-        mend: 'Make the pin thinner: of the class g6, or measured under the smallest hole.',
+        mend: `Make the pin more than ${say(inThousandths, -(seen.play.low ?? 0))} thinner: of the fit g6, or measured under the smallest hole.`,
         against: [],
         hangsOn: [`location.${setup}.${which}-play`],
       },
@@ -80,8 +80,8 @@ function apart(bench: Bench, setup: SetupId): Fault[] {
   return [
     {
       at,
-      what: `In set-up ${setup} the holes ${first.id} and ${second.id} may be ${say(inThousandths, seen.error.value)} too near or too far apart, and the pins take ${say(inThousandths, seen.taken.value)}.`,
-      mend: 'Make the second pin a diamond, thinner, or with a narrower land; or drill the holes closer.',
+      what: `In set-up ${setup} the holes ${first.id} and ${second.id} may be ${say(inThousandths, seen.error.value)} too near to each other or too far apart. The pins leave room for ${say(inThousandths, seen.taken.value)}.`,
+      mend: 'Make the second pin a diamond, thinner, or with a narrower land; or drill the holes within closer limits.',
       against: [],
       hangsOn: [`location.${setup}.spacing-error`, `location.${setup}.spacing-taken`],
     },

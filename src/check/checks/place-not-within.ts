@@ -11,7 +11,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'A bridge beside the line of the neck, a shaft beside its cavity: each cut is right by its own set-up, and the two do not belong together.',
-  mend: 'Cut both in one set-up, make pins and holes closer, or lay the locating holes farther apart.',
+  mend: 'Cut both in one set-up, draw in the limits of pins and holes, or lay the locating holes farther apart.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'neck-to-bridge: 0.4',
@@ -42,18 +42,20 @@ const check: Check = {
       if (!limit || !worst || (worst.off.high ?? 0) <= limit.value) return [];
       const { a, b } = worst;
       const causes = sayCauses(worst.off, worst.off.causes ?? []);
+      const together = look(facts, (use) => use(a.spec.setup) === use(b.spec.setup)) ?? false;
       return [
         {
           at: b.place.id,
-          what: `${a.id} and ${b.id} may lie ${say(worst.off, worst.off.high ?? 0)} off sideways, one against the other: ${causes}. The line wants ${say(limit, limit.value)} at most.`,
-          mend:
-            word === 'neck-to-bridge'
+          what: `${a.id} and ${b.id} may lie ${say(worst.off, worst.off.high ?? 0)} off from each other sideways: ${causes}. No more than ${say(limit, limit.value)} is allowed.`,
+          mend: together
+            ? `Cut both on a machine that is true enough to put them within ${say(limit, limit.value)} of each other.`
+            : word === 'neck-to-bridge'
               ? 'Cut neck pocket and bridge holes in one set-up, on a machine that holds it.'
-              : 'Use closer pins, or locate on holes that lie farther apart.',
+              : 'Draw in the limits of the pins, or locate on holes that lie farther apart.',
           against: [
-            { at: limit.id, text: 'how near the line wants them' },
-            { at: a.spec.setup.id, text: 'set-up of the one' },
-            { at: b.spec.setup.id, text: 'set-up of the other' },
+            { at: limit.id, text: 'how far off they may lie' },
+            { at: a.spec.setup.id, text: `the set-up that cuts ${a.id}` },
+            { at: b.spec.setup.id, text: `the set-up that cuts ${b.id}` },
           ],
           hangsOn: ['sideways.pairs', ...setupOrder.map((id) => `location.${id}.datums`)],
         },

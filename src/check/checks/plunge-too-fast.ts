@@ -31,8 +31,8 @@ const check: Check = {
       return [
         {
           at: plunge.id,
-          what: `${id} is to go down at ${sayAs(seen.plunge, seen.plunge.value)} and along at ${sayAs(seen.feed, seen.feed.value)}.`,
-          mend: `Plunge at ${sayAs(seen.plunge, seen.feed.value / 2)} or slower, as its maker says.`,
+          what: `${id} is to go down into the wood at ${sayAs(seen.plunge, seen.plunge.value)}, faster than it goes along in it: ${sayAs(seen.feed, seen.feed.value)}.`,
+          mend: `Let it go down at ${sayAs(seen.plunge, seen.feed.value / 2, Math.max(seen.plunge.decimals, seen.feed.decimals))} or slower, as its maker says.`,
           against: [{ at: feed.id, text: 'its feed' }],
         },
       ];

@@ -32,7 +32,7 @@ const check: Check = {
         what: `Between ${pocket} and the edge of the body ${say(wood.thick, wood.thick.value)} of wood stand across the way of the neck, at ${sayPoint(wood.at, hand)}: the pocket ends too soon.`,
         mend: `Move the pocket ${say(wood.short, wood.short.value)} towards the neck, or make it that much longer there.`,
         against: [
-          ...(long ? [{ at: long.id, text: 'how long it is' }] : []),
+          ...(long ? [{ at: long.id, text: 'how long the pocket is' }] : []),
           { at: spec.outline.path.id, text: 'the outline' },
         ],
         hangsOn: ['neck.mouth-wood'],

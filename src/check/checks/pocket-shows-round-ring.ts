@@ -28,17 +28,23 @@ const check: Check = {
       const seen = against(bench, lip, row.lip);
       if (!seen || lowOf(seen.found) >= seen.asked.value) return [];
       const { found, asked, at } = seen;
+      const over = lowOf(found);
+      // What reads as nothing is said as that.
       const short =
-        lowOf(found) < 0 ? `leaves ${say(asked, -lowOf(found))} open` : `covers ${say(asked, lowOf(found))}`;
+        Math.abs(over) < 5_000
+          ? `only just reaches the edge of ${fitted.id}`
+          : over < 0
+            ? `leaves ${say(asked, -over)} of ${fitted.id} open at its edge`
+            : `reaches only ${say(asked, over)} past the edge of ${fitted.id}`;
       return [
         {
           at: fitted.hardware.id,
-          what: `The flange of ${name} ${short} at the edge of ${fitted.id}; it is to cover ${say(asked, asked.value)} all round.`,
+          what: `The flange of ${name} ${short}. It is to reach ${say(asked, asked.value)} past it all round.`,
           mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} smaller there, or fit a larger ring.`,
           against: [
-            { at: fitted.place.id, text: 'where it lies' },
-            { at, text: 'what it is to cover' },
-            ...sizesOf(name, row.flange),
+            { at: fitted.place.id, text: `where ${fitted.id} lies` },
+            { at, text: 'how far the flange is to reach past the edge' },
+            ...sizesOf(row.flange, `the flange of ${name}`),
           ],
           hangsOn: [lip],
         },

@@ -33,9 +33,9 @@ const check: Check = {
       return [
         {
           at: inset.id,
-          what: `No line lies ${say(seen.inset, seen.inset.value)} inside the edge of this body: it is not as wide as that on both sides.`,
+          what: `The points of ${station} are to lie ${say(seen.inset, seen.inset.value)} inside the edge, and this body is not wide enough for that.`,
           mend: 'Let the points lie nearer to the edge.',
-          against: [{ at: points.id, text: 'how many points' }],
+          against: [{ at: points.id, text: 'how many points are measured' }],
           hangsOn: [fact],
         },
       ];

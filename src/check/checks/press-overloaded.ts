@@ -63,10 +63,12 @@ function fault({ at, of, one, allowed }: Limit, stacks: number): Fault[] {
   return [
     {
       at,
-      what: `${by} would take up to ${sayAs(one, stacks * ofOne)}, and ${of} ${sayAs(one, allowed)} at most.`,
+      what: `${by} would need up to ${sayAs(one, stacks * ofOne)}, and ${of} ${sayAs(one, allowed)} at most.`,
       mend:
         fewer >= 1
-          ? `Put no more than ${fewer} side by side.`
+          ? fewer === 1
+            ? 'Press one stack at a time.'
+            : `Put no more than ${fewer} side by side.`
           : 'Press this model on a bigger press. Never raise the maximum above its rating plate.',
       against: [{ at: 'press.joint-pressure', text: 'the pressure on the joint' }],
       hangsOn: ['press.stack.gauge', 'press.side-by-side'],

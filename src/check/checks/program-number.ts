@@ -31,7 +31,7 @@ function form({ subject: { plant }, facts }: Bench, leaf: Leaf<string>): Fault[]
   return [
     {
       at: leaf.id,
-      what: `"${seen.program}" is no program number: they have ${seen.digits} digits here.`,
+      what: `"${seen.program}" is not a program number: they have ${seen.digits} digits here.`,
       mend: 'Write it as the list of the machine shows it.',
       against: [{ at: seen.id, text: 'digits of a program number' }],
     },

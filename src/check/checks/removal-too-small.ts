@@ -53,12 +53,14 @@ function fault(facts: Facts, removalId: string, beforeId: string, afterId: strin
   const reaches = removal.low ?? removal.value;
   if (reaches >= least.value) return [];
   const short = least.value - reaches;
+  const there =
+    reaches < 0 ? `it is ${say(after, -reaches)} too thin already` : `that is ${say(after, reaches)} to take off`;
   const [thinnest, thickest] = [before.low ?? before.value, after.high ?? after.value];
   return [
     {
       at: afterId,
-      what: `Too little to take off: ${say(after, thinnest)} at the thinnest before − ${say(after, thickest)} at the thickest after = ${say(after, reaches)}, and it needs ${say(after, least.value)}.`,
-      mend: `Make this one at least ${say(after, short)} thinner (nominal ${say(after, after.value - short)}), or what comes before, "${facts.fact(beforeId)!.label}", as much thicker (${say(after, before.value + short)} in all), or draw the limits in.`,
+      what: `Too little is left to take off. At its thinnest the wood comes in at ${say(after, thinnest)}, and at its thickest it is to go out at ${say(after, thickest)}: ${there}, and at least ${say(after, least.value)} must come off.`,
+      mend: `Make this stage at least ${say(after, short)} thinner (${say(after, after.value - short)} as drawn), or the one before, "${facts.fact(beforeId)!.label}", as much thicker (${say(after, before.value + short)} as drawn). Or draw the limits in.`,
       against: [
         { at: beforeId, text: `the stage before: at the thinnest ${say(before, thinnest)}` },
         {

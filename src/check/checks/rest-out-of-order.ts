@@ -31,7 +31,7 @@ const check: Check = {
         return [
           {
             at: row.at,
-            what: `Wood of up to ${say(row.upTo, row.upTo.value)} rests ${sayAs(row.rest, row.rest.value)}, and thinner, of up to ${say(before.upTo, before.upTo.value)}, rests ${sayAs(before.rest, before.rest.value)}.`,
+            what: `Wood up to ${say(row.upTo, row.upTo.value)} thick rests ${sayAs(row.rest, row.rest.value)}, and thinner wood, up to ${say(before.upTo, before.upTo.value)}, rests ${sayAs(before.rest, before.rest.value)}.`,
             mend: `Let it rest ${sayAs(before.rest, before.rest.value)} or longer.`,
             against: [{ at: before.at, text: 'how long thinner wood rests' }],
           },

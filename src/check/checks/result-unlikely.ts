@@ -41,7 +41,7 @@ function fault({ facts }: Bench, { low, high, says, onlyGlued }: Likely, id: str
       at: inputs.at(-1) ?? id,
       what: `${label[0]!.toUpperCase()}${label.slice(1)}: ${text(q.value)}. ${says}; ${text(low)} to ${text(high)} is usual.`,
       mend: 'Look at the numbers it comes from once more; if they are meant, permit it with a reason.',
-      against: inputs.slice(0, -1).map((at) => ({ at, text: 'goes into it' })),
+      against: inputs.slice(0, -1).map((at) => ({ at, text: 'a number that goes into it' })),
     },
   ];
 }

@@ -33,9 +33,9 @@ function faults({ subject, facts, on }: Bench, leaf: Leaf<unknown>): Fault[] {
   return [
     {
       at: leaf.id,
-      what: `"${name}" is retired since ${from}, and is still used here.`,
+      what: `"${name}" has been retired since ${from}, and is still used here.`,
       mend: 'Name another one here, or take the date out of the plant if it is back in use.',
-      against: [{ at: retired.id, text: 'retired here' }],
+      against: [{ at: retired.id, text: 'the day it was retired' }],
       cause: retired.id,
     },
   ];

@@ -20,8 +20,8 @@ const check: Check = {
     return [
       {
         at: 'revision',
-        what: `"${seen.revision}" is no revision here.`,
-        mend: `Revisions are made of ${seen.letters}.`,
+        what: `"${seen.revision}" is not a revision here.`,
+        mend: `Use the letters ${seen.letters}.`,
         against: [],
       },
     ];

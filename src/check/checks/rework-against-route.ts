@@ -28,7 +28,7 @@ const check: Check = {
       return [
         {
           at: then[at]!.id,
-          what: `${id} does ${names[at]!} after ${names[at - 1]!}, and the route passes them the other way round.`,
+          what: `The rework ${id} does ${names[at]!} after ${names[at - 1]!}, and the route passes them the other way round.`,
           mend: `Write [${inOrder.join(', ')}].`,
           against: [],
         },

@@ -45,7 +45,7 @@ function thinner({ subject, facts }: Bench, id: string): Fault[] {
       return [
         {
           at: beyond.id,
-          what: `With a piece of ${station.text} (${thing}) ${say(passed, passed.value)} under its limit the next cut finds ${say(left, left.value)} at least, and it must take off ${say(least, least.value)}.`,
+          what: `A piece (${thing}) that leaves ${station.text} ${say(passed, passed.value)} under its limit may leave the next cut only ${say(left, left.value)} to take off, and that cut must take off ${say(least, least.value)}.`,
           mend:
             passes > 0
               ? `Let ${say(passed, passes)} pass at most, or give the stages more to take off.`
@@ -83,7 +83,7 @@ function deeper(bench: Bench, id: string): Fault[] {
     return [
       {
         at: beyond.id,
-        what: `The ${cut.id} cut ${say(deep, deep.value)} too deep would ${least > deep.value ? `leave ${say(deep, least - deep.value)} of wood` : 'come out on the other side'} at worst; the line asks for ${say(deep, seen.least.value)}.`,
+        what: `The cavity ${cut.id}, cut ${say(deep, deep.value)} too deep, would ${least > deep.value ? `leave ${say(deep, least - deep.value)} of wood` : 'come out on the other side'} at worst. At least ${say(deep, seen.least.value)} must be left.`,
         mend: `Let ${say(deep, noMore(least - seen.least.value))} pass at most, or leave more wood under that floor.`,
         against: [{ at: `left.cavity.${cut.id}.${seen.side}`, text: 'what is left there' }],
       },

@@ -2,14 +2,14 @@
 import { machineNumber } from '../../facts/station-machine.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { sayShare } from '../say.ts';
+import { sayBetween } from '../say.ts';
 
 const check: Check = {
   id: 'room-off-target',
   stage: 'derived',
   severity: 'error',
   why: 'Wood settles where the air puts it: boards would never come to release, or be released and then move under the glue.',
-  mend: 'Set the humidity the card would name, or the band the wood is wanted in.',
+  mend: 'Hold the store at another humidity, or release the wood at another moisture.',
   example: { file: 'models/plant/plant.yaml', passes: 'humidity: 45 ±3 %', fails: 'humidity: 62 ±3 %' },
   run: ({ subject: { plant }, facts }) => {
     const seen = look(facts, (use) => {
@@ -30,10 +30,10 @@ const check: Check = {
     return [
       {
         at: ids.humidity,
-        what: `At this temperature and humidity wood settles ${between(rests.low ?? rests.value, rests.high ?? rests.value)}; it is released ${between(band.low ?? band.value, band.high ?? band.value)}.`,
+        what: `At this temperature and humidity wood settles ${sayBetween(rests.low ?? rests.value, rests.high ?? rests.value)} of moisture. It is released ${sayBetween(band.low ?? band.value, band.high ?? band.value)}.`,
         mend:
           (holds.low ?? 0) <= (holds.high ?? 0)
-            ? `Hold the humidity ${between(holds.low ?? 0, holds.high ?? 0, 0)}, or release at another moisture.`
+            ? `Hold the humidity ${sayBetween(holds.low ?? 0, holds.high ?? 0, 0)}, or release at another moisture.`
             : 'The temperature swings too far for this band at any humidity: hold it closer, or widen the band.',
         against: [
           { at: ids.moisture, text: 'the moisture wood is released at' },
@@ -44,9 +44,3 @@ const check: Check = {
   },
 };
 export default check;
-
-/** What reads alike at both ends is one number. */
-function between(low: number, high: number, decimals?: number): string {
-  const [from, to] = [sayShare(low, decimals), sayShare(high, decimals)];
-  return from === to ? `at ${from}` : `between ${from} and ${to}`;
-}

@@ -46,7 +46,7 @@ const check: Check = {
     return [
       {
         at: back.id,
-        what: `The rounds of top and back are ${say(length, seen.top.value)} + ${say(length, seen.back.value)} = ${say(length, both)} high, and the edge ${say(length, length.value + both)}, at ${sayPoint({ x: xMm, y: yMm }, hand)}${causes}: they cut ${say(length, -worst)} into each other at worst.`,
+        what: `The rounds of top and back are ${say(length, seen.top.value)} + ${say(length, seen.back.value)} = ${say(length, both)} high. The edge is ${say(length, length.value + both)} high, at ${sayPoint({ x: xMm, y: yMm }, hand)}${causes}: the rounds cut ${say(length, -worst)} into each other at worst.`,
         mend:
           fits > 0
             ? `Make them no more than ${say(length, fits)} together.`

@@ -82,6 +82,7 @@ const twiceIn = (entries: readonly Entry[]): Problem[] =>
             what: `${id} stands in the route twice`,
             mend: `keep one ${id}`,
             other: entries[other]!.at,
+            otherText: `where ${id} stands first`,
           },
         ];
   });
@@ -94,8 +95,17 @@ function earlyIn(entries: readonly Entry[], flow: readonly FlowStation[]): Probl
       (one, j) => j > i && own?.after.includes(one.id) && !entries.slice(0, i).some((before) => before.id === one.id),
     );
     if (!later || entries.slice(i + 1).some((again) => again.id === id)) return [];
-    const what = `${id} stands before ${later.id}, whose work it takes up`;
-    return [{ at, text: 'too early', what, mend: `move ${id} behind ${later.id}`, other: later.at }];
+    const what = `${id} stands before ${later.id}, and works on what comes from there`;
+    return [
+      {
+        at,
+        text: 'too early',
+        what,
+        mend: `move ${id} after ${later.id}`,
+        other: later.at,
+        otherText: `where ${later.id} stands`,
+      },
+    ];
   });
 }
 
@@ -130,9 +140,23 @@ const elsewhereIn = (entries: readonly Entry[], bench: Bench): Problem[] =>
     const text = 'what is done outside';
     if (!names.includes(id))
       return [
-        { at, text, what: `${id}, said to be done elsewhere, is no station`, mend: `name one of ${names.join(', ')}` },
+        {
+          at,
+          text,
+          what: `${id}, said to be done elsewhere, is not a station`,
+          mend: `name one of ${names.join(', ')}`,
+        },
       ];
     const other = entries.find((entry) => entry.id === id)?.at;
     if (other === undefined) return [];
-    return [{ at, text, what: `${id} stands in the route, and is done elsewhere`, mend: 'keep one of the two', other }];
+    return [
+      {
+        at,
+        text,
+        what: `${id} stands in the route, and is said to be done elsewhere`,
+        mend: 'keep one of the two',
+        other,
+        otherText: `where ${id} stands in the route`,
+      },
+    ];
   });

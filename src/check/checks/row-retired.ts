@@ -33,9 +33,9 @@ function fault(bench: Bench, leaf: Leaf<unknown>): Fault[] {
   return [
     {
       at: leaf.id,
-      what: `"${name}" is retired since ${seen.from}.`,
+      what: `"${name}" has been retired since ${seen.from}.`,
       mend: `${instead ? `Name ${instead}, the nearest in use that would do` : 'Name another one'}, or take the date out of the plant if it is back in use.`,
-      against: [{ at: retired.id, text: 'retired here' }],
+      against: [{ at: retired.id, text: 'the day it was retired' }],
       cause: retired.id,
     },
   ];

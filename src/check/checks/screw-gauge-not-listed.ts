@@ -23,7 +23,7 @@ const check: Check = {
       return [
         {
           at: gauge.id,
-          what: `${name} has gauge ${gauge.text}; rows are here for ${listed} (${SHANK_SOURCE}).`,
+          what: `${name} has gauge ${gauge.text}; the gauges listed here are ${listed} (${SHANK_SOURCE}).`,
           mend: `Name a screw of gauge ${listed}.`,
           against: [{ at: hole.screw.id, text: 'used here' }],
         },

@@ -42,11 +42,11 @@ const check: Check = {
       return [
         {
           at: screwed.hole.at.x.id,
-          what: `The head of ${screwed.name}, ${say(head, head.value)} wide, reaches ${say(head, over)} over the edge of ${cover.id}.`,
+          what: `The head of ${screwed.name}, ${say(head, head.value)} wide, reaches ${say(head, over)} over the edge of the cover ${cover.id}.`,
           mend: `Move ${screwed.id} at least ${say(head, over)} inward.`,
           against: [
-            { at: screwed.hole.screw.id, text: 'its screw' },
-            { at: cover.fact, text: 'its cover' },
+            { at: screwed.hole.screw.id, text: 'the screw that goes in' },
+            { at: cover.fact, text: 'the cover it holds' },
           ],
           hangsOn: [cover.fact],
         },

@@ -65,7 +65,7 @@ function faults({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] 
     const room = Math.round((inside ? edge : -edge) - wide.value / 2);
     if (room - off >= 0) return [];
     const wall = inside
-      ? `within ${cavity.id}, ${say(wide, edge)} from its wall`
+      ? `in ${cavity.id}, ${say(wide, edge)} from its wall`
       : `${say(wide, edge)} past the wall of ${cavity.id}, in the wood`;
     const worst =
       off > 0 ? `, and ${say(wide, off - room)} where machine and pins put the two ${say(wide, off)} apart` : '';
@@ -73,8 +73,8 @@ function faults({ subject: { spec, hand }, facts }: Bench, id: string): Fault[] 
     return [
       {
         at: at.x.id,
-        what: `The middle of ${id}, at ${sayPoint({ x, y }, hand)}, lies ${wall}, and it is ${say(wide, wide.value)} wide: ${drawn} drilled in that wall as drawn${worst}.`,
-        mend: `Move it ${say(wide, off - room)} further into ${cavity.id}.`,
+        what: `The hole ${id} is ${say(wide, wide.value)} wide. Its middle, at ${sayPoint({ x, y }, hand)}, lies ${wall}. As drawn ${drawn} drilled in that wall${worst}.`,
+        mend: `Move the hole ${say(wide, off - room)} further into ${cavity.id}.`,
         against: [
           { at: cavity.place.id, text: `where ${cavity.id} lies` },
           { at: diameter.id, text: 'how wide the hole is' },

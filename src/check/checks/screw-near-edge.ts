@@ -44,11 +44,11 @@ const check: Check = {
         return [
           {
             at: own.hole.at.x.id,
-            what: `Between the thread of ${own.name} in ${own.id} and ${beside} ${say(thin.wood, left)} of wood are left at worst, near ${sayPoint(thin.at, bench.subject.hand)}; it takes ${say(thin.wood, least.value)}.`,
-            mend: `Move it ${say(thin.wood, least.value - left)} away, or use a thinner screw.`,
+            what: `Between the thread of ${own.name} in ${own.id} and ${beside} ${say(thin.wood, left)} of wood are left at worst, near ${sayPoint(thin.at, bench.subject.hand)}. At least ${say(thin.wood, least.value)} must be left.`,
+            mend: `Move ${own.id} ${say(thin.wood, least.value - left)} away, or use a thinner screw.`,
             against: [
-              { at: own.hole.screw.id, text: 'its screw' },
-              { at: least.at, text: 'the least the line wants' },
+              { at: own.hole.screw.id, text: 'the screw that goes in' },
+              { at: least.at, text: 'the least wood that must be left' },
             ],
             hangsOn: [thin.fact],
           },

@@ -31,15 +31,19 @@ const check: Check = {
       const more = Math.max(0, beyond?.high ?? beyond?.value ?? 0);
       const left = thin.worst - more;
       if (left >= least.value) return [];
-      const says = left > 0 ? `${say(thin.wood, left)} of wood are left` : 'nothing is left';
+      const there = nameOf(thin.other);
+      const says =
+        left > 0
+          ? `Between the point of ${own.name} and ${there} ${say(thin.wood, left)} of wood are left at worst.`
+          : `The point of ${own.name} goes ${say(thin.wood, -left)} ${typeof thin.other === 'string' ? 'out through' : 'into'} ${there} at worst.`;
       return [
         {
           at: own.hole.screw.id,
-          what: `Between the point of ${own.name} and ${nameOf(thin.other)} ${says} at worst; it takes ${say(thin.wood, least.value)}.`,
+          what: `${says} At least ${say(thin.wood, least.value)} of wood must be left before it.`,
           mend: `Use a screw at least ${say(thin.wood, least.value - left)} shorter.`,
           against: [
             { at: own.length, text: 'length of the screw' },
-            { at: least.at, text: 'the least the line wants' },
+            { at: least.at, text: 'the least wood that must be left' },
           ],
           hangsOn: [thin.fact, `screw.${own.id}.beyond`],
         },

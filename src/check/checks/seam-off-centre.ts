@@ -39,10 +39,10 @@ const check: Check = {
     return [
       {
         at,
-        what: `Set against the ${on}, this jig may put the seam ${say(off, off.value)} off the centreline; the line wants ${say(within, within.value)} at most.`,
+        what: `Set against the ${on}, this jig may put the seam ${say(off, off.value)} off the centreline. No more than ${say(within, within.value)} is allowed.`,
         mend:
           on === 'edge' ? 'Use a jig that is set against the seam.' : 'Use a jig whose mark lies closer on the seam.',
-        against: [{ at: id, text: 'how near the line wants it' }],
+        against: [{ at: id, text: 'how far off the seam may lie' }],
       },
     ];
   },

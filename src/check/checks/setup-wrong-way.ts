@@ -42,7 +42,7 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
       ? [
           {
             at: setup.up.id,
-            what: `Set-up ${id} looks up with its ${up}.`,
+            what: `In set-up ${id} the ${up} looks up.`,
             mend: `Write "up: ${way.up}".`,
             against: [],
           },
@@ -53,7 +53,7 @@ function fault({ subject: { spec }, facts }: Bench, id: string): Fault[] {
           {
             at: setup['rests-on'].id,
             what: `Set-up ${id} cannot rest on the ${rests}: that face looks up, or is not there yet.`,
-            mend: `Let it rest on: ${may.join(' or ')}.`,
+            mend: `Let it rest on the ${may.join(' or ')}.`,
             against: [],
             hangsOn: ['timber.slab', 'timber.cap', 'timber.back'],
           },

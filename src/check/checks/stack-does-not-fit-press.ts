@@ -37,7 +37,7 @@ const check: Check = {
 };
 export default check;
 
-const blankNote = { at: 'thickness.blank', text: 'what the blank follows from' };
+const blankNote = { at: 'thickness.blank', text: 'a thickness that makes up the blank' };
 
 function tooHigh(subject: Subject, use: Use): Fault[] {
   if (use.fact('press.layers.daylight').value >= 1) return [];
@@ -73,8 +73,8 @@ function notReached(subject: Subject, use: Use): Fault[] {
   return [
     {
       at: leaf.id,
-      what: `A full load, ${layers.layers} on each other${layers.loading === 'row' ? ' in each stack' : ''}, is ${say(height, height.low ?? height.value)} high at its thinnest, and the plate comes down to ${say(closed, closed.high ?? closed.value)}: it is not reached.`,
-      mend: 'Take thicker boards, or lay a filler on the plate and give the height that is left.',
+      what: `A full load, ${layers.layers} on each other${layers.loading === 'row' ? ' in each stack' : ''}, is ${say(height, height.low ?? height.value)} high at its thinnest, and the plate comes down no lower than ${say(closed, closed.high ?? closed.value)}: it does not reach the stack.`,
+      mend: `Take thicker boards, or lay a filler at least ${say(height, (closed.high ?? closed.value) - (height.low ?? height.value))} thick on the plate and give the height that is left.`,
       against: [blankNote],
       hangsOn: [`press.${layers.loading}.height`, 'press.layers.least'],
     },
@@ -103,7 +103,7 @@ function overThePlate(subject: Subject, use: Use): Fault[] {
       at: 'press.plate.length',
       what,
       mend,
-      against: [{ at: side, text: 'stacks side by side' }],
+      against: [{ at: side, text: 'how many stacks stand side by side' }],
       hangsOn: ['press.part.length', 'press.part.width', 'press.plate.width'],
     },
   ];

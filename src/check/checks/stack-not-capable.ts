@@ -3,7 +3,7 @@ import { cutsOf } from '../../facts/cuts.ts';
 import { pointsOf } from '../../facts/parts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { sayAs } from '../say.ts';
+import { sayAs, sayFact } from '../say.ts';
 import { bell, plan, ring } from '../sketch.ts';
 
 const check: Check = {
@@ -44,10 +44,10 @@ function fault({ subject, facts }: Bench, id: `likely.${string}`, required: stri
   return [
     {
       at: required,
-      what: `By what was measured it comes out at ${sayAs(mean, mean.value)} on average, with a standard deviation of ${sayAs(deviation, deviation.value)}: Cpk is ${sayAs(cpk, cpk.value)}, and the plant asks for ${sayAs(seen.least, seen.least.value)}.`,
+      what: `By what was measured ${sayFact(facts, required)} comes out at ${sayAs(mean, mean.value)} on average, with a standard deviation of ${sayAs(deviation, deviation.value)}: Cpk is ${sayAs(cpk, cpk.value)}, and the plant asks for at least ${sayAs(seen.least, seen.least.value)}.`,
       mend: `A spread ${sayAs(cpk, seen.least.value / cpk.value, 1)} times smaller would do, or limits as much wider, or a mean nearer to their middle.`,
       against: [
-        ...measured.map((fact) => ({ at: `readings.${fact}`, text: 'measured' })),
+        ...measured.map((fact) => ({ at: `readings.${fact}`, text: 'the readings it is computed from' })),
         { at: 'plant.plant.capability.least', text: 'what the plant asks for' },
       ],
     },

@@ -1,7 +1,7 @@
 /** The machine can hold the thickness of every stage it makes. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { halfOf, say, sayCauses } from '../say.ts';
+import { halfOf, say, sayFact, sayStack } from '../say.ts';
 import { gap, ideal, line, rect, section, shape, slab } from '../sketch.ts';
 
 type Achieved = `thickness.body.${'back-faced' | `machined.${'crown' | 'face' | 'land'}`}.achieved`;
@@ -38,11 +38,11 @@ function fault({ facts }: Bench, stage: (typeof stages)[number]): Fault[] {
   return [
     {
       at: `thickness.body.${stage}`,
-      what: `${say(given, given.value)} is to be held within ±${say(given, given.high! - given.value)}, but its set-up is off by ${sayCauses(given, causes)} = ±${say(given, need)}.`,
+      what: `${sayFact(facts, `thickness.body.${stage}`)}, ${say(given, given.value)}, is to be held within ±${say(given, given.high! - given.value)}. Its set-up may be off by ${sayStack(given, causes, `±${say(given, need)}`)}.`,
       mend: `Widen its limits to ±${say(given, need)}, zero on the fixture, or use a machine that holds them.`,
       against: causes.map((cause) => ({
         at: cause.cause.replace(/#.*/, ''),
-        text: `±${say(given, halfOf(cause))} of it`,
+        text: `±${say(given, halfOf(cause))} of it comes from here`,
       })),
     },
   ];

@@ -39,7 +39,7 @@ function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
   return [
     {
       at: over.id,
-      what: `${id} is to step over by ${say(seen.over, seen.over.value)}, and ${flat <= 0 ? 'has no flat at all' : seen.corner > 0 ? `is flat over ${say(seen.over, flat)}` : `is ${say(seen.over, flat)} thick`}.`,
+      what: `${id} is to step over by ${say(seen.over, seen.over.value)}, and ${flat <= 0 ? 'its end has no flat at all' : `${seen.corner > 0 ? 'its end is flat over' : 'it is'} only ${say(seen.over, flat)}${seen.corner > 0 ? '' : ' wide'}`}.`,
       mend:
         flat > 0
           ? `Step over by ${say(seen.over, flat)} at most.`

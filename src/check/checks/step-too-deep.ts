@@ -41,11 +41,14 @@ function fault({ facts }: Bench, { cutter, named }: UsedCutter): Fault[] {
   const thick = kind === 'drill' ? Infinity : diameter.value;
   const most = Math.min(thick, reach.value);
   if (step && step.q.value > most) {
-    const of = most === reach.value ? 'it reaches' : 'it is thick';
+    const [of, can] =
+      most === reach.value
+        ? ['how deep it reaches', `reaches only ${say(step.q, most)} deep`]
+        : ['diameter of the cutter', `is only ${say(step.q, most)} thick`];
     const limit = most === reach.value ? row.reach.id : row.diameter.id;
     faults.push({
       at: step.at,
-      what: `${id} is to go ${say(step.q, step.q.value)} down at a time, and ${of} ${say(step.q, most)}.`,
+      what: `${id} is to go ${say(step.q, step.q.value)} down at a time, and it ${can}.`,
       mend: `Take steps of ${say(step.q, most)} at most.`,
       against: [{ at: limit, text: of }, ...against],
     });

@@ -35,7 +35,7 @@ const check: Check = {
       return [
         {
           at: `timber.${part}.stock`,
-          what: `The ${part} needs a board of ${say(board, board.value)}; ${formatQuantity(thinnest)} carries it, and this stock is ${formatQuantity(rough)}.`,
+          what: `The ${part} needs a board of ${say(board, board.value)}; stock of ${formatQuantity(thinnest)} is enough for that, and this is ${formatQuantity(rough)}.`,
           mend: `Name stock of ${formatQuantity(thinnest)} rough, or permit this with a reason.`,
           against: [{ at: id, text: 'nominal size of the stock' }],
         },

@@ -45,15 +45,15 @@ function fault({ subject: { spec, plant }, facts }: Bench, part: Part): Fault[] 
     needed.value > thickest + removal.value
       ? `its rough stage at the thinnest, ${say(rough, rough.low ?? rough.value)}`
       : `${say(planed, thickest)} planed at the thickest + ${say(planed, removal.value)} to clean up`;
-  const arrives = resawn ? 'its leaves come out at' : 'this one is delivered down to';
+  const arrives = resawn ? 'The leaves of this stock come out at' : 'A board of this stock may be only';
   return [
     {
       at: `timber.${part}.stock`,
-      what: `The ${part} needs ${say(planed, needed.value)} of rough board (${why}), and ${arrives} ${say(planed, least.value)}.`,
-      mend: `Name stock of at least ${say(planed, board.value)}.`,
+      what: `The ${part} needs ${say(planed, needed.value)} of rough wood (${why}). ${arrives} ${say(planed, least.value)}${resawn ? '' : ' thick'}.`,
+      mend: `Name stock whose boards are at least ${say(planed, board.value)} thick.`,
       against: [
-        { at: rowId, text: 'the thinnest delivered' },
-        { at: `thickness.part.${part}.planed`, text: 'what the planed thickness follows from' },
+        { at: rowId, text: 'the thinnest board of this stock' },
+        { at: `thickness.part.${part}.planed`, text: 'a number the planed thickness comes from' },
       ],
     },
   ];

@@ -48,12 +48,12 @@ function narrow(bench: Bench, tack: Tack): Fault[] {
   return [
     {
       at: seen.at,
-      what: `The rough line is ${say(needed, there.value)} outside the outline, and tacks in the waste need ${sumOf(needed, band)} = ${say(needed, needed.value)}.`,
+      what: `The rough line is ${say(needed, there.value)} outside the outline. For tacks in the waste it must be at least ${sumOf(needed, band)} = ${say(needed, needed.value)} outside.`,
       mend: `Put the rough line at least ${say(needed, needed.value)} outside, or stand pins in the joint of the body.`,
       against: [
         ...(tack.own ? [{ at: 'saw.rough.distance', text: 'the rough line' }] : []),
-        { at: seen.named, text: 'the tack' },
-        { at: seen.edge, text: 'the least wood to an edge' },
+        { at: seen.named, text: 'which kind of tack it is' },
+        { at: seen.edge, text: 'the least wood between a tack and an edge' },
       ],
     },
   ];
@@ -69,14 +69,14 @@ function kindOf({ subject: { spec, plant } }: Bench, use: Use, tack: Tack): stri
 function sumOf(needed: Length, band: DerivedFacts[`tacks.band.${string}`]): string {
   const mm = (nm: number) => say(needed, nm);
   return [
-    `${mm(band.trim.value)} trim line`,
-    `${mm(band.kerf.value)} its kerf`,
-    `${mm(band.trimWander.value)} the trim saw strays`,
-    `${mm(band.edge.value)} wood`,
-    `${mm(band.diameter.value)} tack`,
-    `${mm(2 * band.offMark.value)} off its mark, either way`,
-    `${mm(band.edge.value)} wood`,
-    `${mm(band.roughWander.value)} the rough saw strays`,
+    `${mm(band.trim.value)} (trim line)`,
+    `${mm(band.kerf.value)} (its kerf)`,
+    `${mm(band.trimWander.value)} (how far the trim saw strays)`,
+    `${mm(band.edge.value)} (wood)`,
+    `${mm(band.diameter.value)} (tack)`,
+    `${mm(2 * band.offMark.value)} (off its mark, either way)`,
+    `${mm(band.edge.value)} (wood)`,
+    `${mm(band.roughWander.value)} (how far the rough saw strays)`,
   ].join(' + ');
 }
 
@@ -93,7 +93,7 @@ function crowded({ subject: { spec, plant }, facts }: Bench): Fault[] {
       at: 'saw.rough.distance',
       what: `Nowhere along the waste is room for ${seen.wanted} tacks clear of seams, holes and relief cuts.`,
       mend: 'Put the rough line further out, or place the tacks in the model.',
-      against: [{ at: seen.at, text: 'how many' }],
+      against: [{ at: seen.at, text: 'how many tacks the line wants' }],
     },
   ];
 }

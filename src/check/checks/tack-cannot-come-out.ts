@@ -9,7 +9,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'The count of tacks drawn would never be full: somebody levers the joint open for them, or learns to saw without the count.',
-  mend: 'Take out `out`: a pin in the glue face stays in the wood.',
+  mend: 'Take `out` away: a pin in the glue face stays in the wood.',
   example: {
     file: 'models/plant/plant.yaml',
     passes: 'length: 14, diameter: 1.2, bite: 6, edge: 2.5, off-mark: 0.5 }',
@@ -28,10 +28,10 @@ const check: Check = {
         {
           at: seen.at,
           what: `${seen.title} is to come out ${WHEN[seen.out]}, and it is a headless pin in the glue face: it cannot be drawn.`,
-          mend: 'Take out `out`, or drive it from a face.',
+          mend: 'Take `out` away, or drive it from a face.',
           against: [
             { at: seen.face, text: 'the face it stands in' },
-            { at: seen.kind, text: 'the tack' },
+            { at: seen.kind, text: 'which kind of tack it is' },
           ],
         },
       ];

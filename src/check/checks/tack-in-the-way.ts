@@ -78,12 +78,12 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   return [
     {
       at: tack.at,
-      what: `${nameOf(tack)}, at ${place}, ${left}, when it stands as far off its mark as it may. It takes ${say(edge, needed)}.`,
-      mend: `Move it ${say(edge, needed - leftNm)} away.`,
+      what: `${nameOf(tack)}, at ${place}, ${left} when it stands as far off its mark as it may. At least ${say(edge, needed)} of wood must be left.`,
+      mend: `Move it ${say(edge, needed - leftNm)} away from there.`,
       against: [
-        { at: seen.edgeId, text: 'the least wood to an edge' },
+        { at: seen.edgeId, text: 'the least wood between a tack and an edge' },
         { at: seen.offMark, text: 'how far off its mark it may stand' },
-        { at: seen.kind, text: 'the tack' },
+        { at: seen.kind, text: 'which kind of tack it is' },
       ],
       hangsOn: ['tacks.closed', 'tacks.wood'],
     },

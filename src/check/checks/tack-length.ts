@@ -53,7 +53,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   if (!seen) return [];
   const { holds, before, pin, through, length, edge, bite } = seen;
   const [deep, wood] = [bite.high ?? bite.value, edge.high ?? edge.value];
-  const at = { at: seen.at, against: against(seen.kind, seen.at, 'its length'), hangsOn: seen.hangsOn };
+  const at = { at: seen.at, against: against(seen.kind, seen.at, 'how long it is'), hangsOn: seen.hangsOn };
   if (holds.value < deep) {
     const there = holds.value > 0 ? say(length, holds.value) : 'nothing';
     const lack = say(length, (length.low ?? length.value) + deep - holds.value);
@@ -61,8 +61,8 @@ function fault(bench: Bench, tack: Tack): Fault[] {
       {
         ...at,
         what: pin
-          ? `${nameOf(tack)} is ${say(length, length.value)} long and stands ${say(length, deep)} out of the back: ${there} of it is in the back. It takes as much there as stands out.`
-          : `${nameOf(tack)} is ${say(length, length.value)} long: behind the ${through} at its thickest and the glue, ${there} of it holds. It takes ${say(length, deep)}.`,
+          ? `${nameOf(tack)} is ${say(length, length.value)} long and stands ${say(length, deep)} out of the back: ${there} of it is in the back. As much must be in there as stands out.`
+          : `${nameOf(tack)} is ${say(length, length.value)} long: behind the ${through} at its thickest and the glue, ${there} of it holds. At least ${say(length, deep)} must hold.`,
         mend: `Take one at least ${lack} long.`,
       },
     ];
@@ -73,7 +73,7 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   return [
     {
       ...at,
-      what: `${nameOf(tack)} is ${say(length, length.value)} long: ${left} left before its point, the parts at their thinnest. It takes ${say(length, wood)}.`,
+      what: `${nameOf(tack)} is ${say(length, length.value)} long. With the parts at their thinnest ${left} left in front of its point, and at least ${say(length, wood)} must be.`,
       mend: most > 0 ? `Take one at most ${say(length, most)} long.` : 'Take a shorter one.',
     },
   ];

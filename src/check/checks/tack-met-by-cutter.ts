@@ -3,10 +3,11 @@ import { cutId, cutsOf } from '../../facts/cuts.ts';
 import type { DerivedFacts } from '../../facts/facts.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { say, lessCauses, sayPoint } from '../say.ts';
+import { say, sayPoint } from '../say.ts';
 import { cut, cuts, cutter, ring, section, slab, tack } from '../sketch.ts';
 import type { Tack } from '../tacks.ts';
 import { kindNamed, nameOf, rowOf, tacksToLookAt } from '../tacks.ts';
+import { sayLeft } from '../thin.ts';
 
 const check: Check = {
   id: 'tack-met-by-cutter',
@@ -52,21 +53,20 @@ function fault(bench: Bench, tack: Tack): Fault[] {
   if (!worst || leastOf(worst) >= needed) return [];
   const { wood, left } = worst;
   const least = leastOf(worst);
-  const there = least > 0 ? `${say(wood, least)} of wood are left` : 'nothing is left';
-  const causes = lessCauses(wood);
+  const there = least > 0 ? `${say(wood, least)} of wood are left` : 'no wood is left';
   const place = sayPoint({ x: left.xMm, y: left.yMm }, subject.hand);
   const cut = cutsOf(subject.spec).find((one) => cutId(one) === worst.against);
   return [
     {
       at: tack.at,
-      what: `Between ${nameOf(tack).toLowerCase()} and ${againstName(worst.against)} ${there} at worst, near ${place}: ${wood.value < 0 ? `the cut goes ${say(wood, -wood.value)} beyond it` : say(wood, wood.value)} as drawn${causes}. It takes ${say(edge, needed)}.`,
+      what: `Between ${nameOf(tack).toLowerCase()} and ${againstName(worst.against)} ${there} at worst, near ${place}. ${sayLeft(wood)}. At least ${say(edge, needed)} must be left.`,
       mend: `Move it to where at least ${say(edge, needed)} of wood are left round it, or take a shorter one.`,
       against: [
-        ...(cut ? [{ at: cut.place.id, text: `where ${againstName(worst.against)} lies` }] : []),
-        { at: seen.edgeId, text: 'the least wood round it' },
-        { at: seen.length, text: 'length of the pin' },
+        ...(cut ? [{ at: cut.place.id, text: `where ${cut.id} lies` }] : []),
+        { at: seen.edgeId, text: 'the least wood round the pin' },
+        { at: seen.length, text: 'how long the pin is' },
         { at: seen.offMark, text: 'how far off its mark it may stand' },
-        { at: seen.kind, text: 'the pin' },
+        { at: seen.kind, text: 'which kind of pin it is' },
       ],
       hangsOn: [`tack.${tack.id}.left`],
     },
@@ -83,4 +83,4 @@ const FACES: Readonly<Record<string, string>> = {
   side: 'the side of the body',
 };
 
-const againstName = (against: string): string => FACES[against] ?? against.slice(against.indexOf('.') + 1);
+const againstName = (against: string): string => FACES[against] ?? `the ${against.replace('.', ' ')}`;

@@ -34,7 +34,7 @@ const check: Check = {
           mend: 'Move it outside the outline, between the saw cuts, or take a pin that stands in the glue face.',
           against: [
             { at: seen.faceId, text: 'the face it is driven from' },
-            { at: seen.kind, text: 'the tack' },
+            { at: seen.kind, text: 'which kind of tack it is' },
           ],
         },
       ];

@@ -53,7 +53,7 @@ function fault({ subject: { spec }, facts }: Bench, a: string, b: string): Fault
   return [
     {
       at: own ? own.at.x.id : 'tacks.count',
-      what: `Between tacks ${a} and ${b} ${left} left, each as far off its mark as it may stand. It takes ${say(edge, edge.value)}.`,
+      what: `Between tacks ${a} and ${b} ${left} left, when each stands as far off its mark as it may. At least ${say(edge, edge.value)} must be left.`,
       mend: own ? `Move one of them ${say(edge, edge.value - leftNm)} away.` : 'Take fewer tacks.',
       against: own ? [{ at: spec.tacks![a]!.at.x.id, text: `where ${a} stands` }] : [],
     },

@@ -36,9 +36,9 @@ function fault({ subject: { plant }, facts }: Bench, part: Part): Fault[] {
   return [
     {
       at,
-      what: `The ${part} may vary by ${say(sized, band)} in all, and the belt's taper is ${say(taper, taper.value)}.`,
-      mend: `Have the table set to less than ${say(sized, band)}, or widen the limits of the sized ${part}.`,
-      against: [{ at: `thickness.part.${part}.sized`, text: 'limits of the sized part' }],
+      what: `The thickness of the ${part} may vary by ${say(sized, band)} in all, and the taper of the belt alone is ${say(taper, taper.value)}.`,
+      mend: `Have the table set true to less than ${say(sized, band)}, or widen the limits of the sized ${part}.`,
+      against: [{ at: `thickness.part.${part}.sized`, text: `the limits of the sized ${part}` }],
     },
   ];
 }

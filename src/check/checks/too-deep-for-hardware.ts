@@ -1,7 +1,7 @@
 /** A hole or cavity is no deeper than its part can stand. */
 import { against, depthAt, fittedParts, highOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
-import { say, sayCauses } from '../say.ts';
+import { lessCauses, say } from '../say.ts';
 import { cut, cuts, gap, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -32,12 +32,12 @@ const check: Check = {
       return [
         {
           at: depthAt(bench, part),
-          what: `The depth ${name} finds in ${fitted.id} is up to ${say(asked, highOf(found))}: ${say(asked, found.value)}, and off by ${sayCauses(found, found.causes ?? [])}. It may have at most ${say(asked, asked.high!)}.`,
+          what: `${name} finds a depth of ${say(asked, found.value)} in ${fitted.id} as drawn${lessCauses(found)}: up to ${say(asked, highOf(found))}. It may have at most ${say(asked, asked.high!)}.`,
           mend: `Cut ${fitted.id} ${say(asked, highOf(found) - asked.high!)} less deep, or fit another part.`,
           against: [
-            { at: fitted.hardware.id, text: 'the part' },
-            { at, text: 'the depth it needs' },
-            { at: fitted.place.id, text: 'where it lies' },
+            { at: fitted.hardware.id, text: 'the part that goes in' },
+            { at, text: `the depth ${name} needs` },
+            { at: fitted.place.id, text: `where ${fitted.id} lies` },
           ],
           hangsOn: [depth],
         },

@@ -24,7 +24,7 @@ const check: Check = {
     return [
       {
         at: 'saw.trim.distance',
-        what: `The trim line runs ${say(trim, trim.value)} outside the outline, and the saw strays by ${say(trim, wander.value)}.`,
+        what: `The trim line runs ${say(trim, trim.value)} outside the outline, and the saw may stray by ${say(trim, wander.value)}.`,
         mend: `Put the trim line more than ${say(trim, wander.value)} outside.`,
         against: [{ at: id, text: 'how far the saw strays' }],
       },

@@ -25,8 +25,8 @@ const check: Check = {
         return [
           {
             at: seen.at,
-            what: `The interlock waits for ${sayAs(seen.interlock, seen.interlock.high ?? seen.interlock.value)} under the air outside, and that has ${sayAs(seen.air, seen.air.value)} at the least.`,
-            mend: `Give less than ${sayAs(seen.air, seen.air.value)}.`,
+            what: `The interlock waits for a vacuum of ${sayAs(seen.interlock, seen.interlock.high ?? seen.interlock.value)}. The air outside may press with no more than ${sayAs(seen.air, seen.air.value)}.`,
+            mend: `Give what it really waits for: less than ${sayAs(seen.air, seen.air.value)}.`,
             against: [{ at: 'hold.air', text: 'the air of the place' }],
             hangsOn: ['hold.air'],
           },

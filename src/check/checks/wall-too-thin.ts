@@ -5,7 +5,7 @@ import { contains } from '../../geometry/nearness.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
 import type { Thin } from '../thin.ts';
-import { intoOf, leastWanted, nameOf, woodsOf } from '../thin.ts';
+import { cutName, intoOf, leastWanted, nameOf, woodsOf } from '../thin.ts';
 import { notesOfCauses, say, sayPoint } from '../say.ts';
 import { across, cut, cuts, section, slab } from '../sketch.ts';
 
@@ -55,14 +55,15 @@ function fault(
   { cut, other, wood, worst, at, fact }: Thin,
   least: { at: string; value: number },
 ): Fault {
-  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'nothing is left';
+  const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'no wood is left';
+  const drawn = wood.value < 0 ? `They overlap by ${say(wood, -wood.value)}` : `It is ${say(wood, wood.value)}`;
   return {
     at: placeOf(cut),
-    what: `Between ${cut.id} and ${nameOf(other)} ${left} at worst, near ${sayPoint(at, subject.hand)}; as drawn ${say(wood, wood.value)}. It takes ${say(wood, least.value)}.`,
-    mend: `Move it ${say(wood, least.value - worst)} away, or make it smaller.`,
+    what: `Between ${cutName(cut)} and ${nameOf(other)} ${left} at worst, near ${sayPoint(at, subject.hand)}. ${drawn} as drawn. At least ${say(wood, least.value)} must be left.`,
+    mend: `Move ${cut.id} ${say(wood, least.value - worst)} away, or make it smaller.`,
     against: [
       ...(typeof other === 'string' ? [] : [{ at: placeOf(other), text: `where ${other.id} lies` }]),
-      { at: least.at, text: 'the least the line wants' },
+      { at: least.at, text: 'the least wood that must be left' },
       ...(worst < wood.value ? notesOfCauses(wood.causes ?? []) : []),
     ],
     hangsOn: [fact, ...intoOf(cut), ...(typeof other === 'string' ? [] : intoOf(other))],

@@ -20,7 +20,7 @@ const check: Check = {
       const { steps, 'wasted-from': wasted } = plant.grades![scale]!;
       const seen = wasted && look(facts, (use) => ({ from: use(wasted), steps: steps.map((step) => use(step)) }));
       if (!seen || seen.steps.includes(seen.from)) return [];
-      const what = `${seen.from} is no step of ${scale}.`;
+      const what = `"${seen.from}" is not a step of the scale ${scale}.`;
       return [{ at: wasted.id, what, mend: offer(seen.from, seen.steps), against: [] }];
     }),
 };

@@ -41,7 +41,7 @@ function fault(bench: Bench, id: string): Fault[] {
     return [
       {
         at: channel.mouth!.id,
-        what: `${id} is said to be plugged, and leaves no hole in the side: it starts inside the body.`,
+        what: `The channel ${id} is said to be plugged, and leaves no hole in the side: it starts inside the body.`,
         mend: 'Take `mouth` out, or start it outside the edge.',
         against: [{ at: channel.start.x.id, text: 'where it starts' }],
         hangsOn: [`channel.${id}.mouth`],
@@ -52,7 +52,7 @@ function fault(bench: Bench, id: string): Fault[] {
   return [
     {
       at: channel.start.x.id,
-      what: `${id} is drilled in from outside and leaves a hole ${say(wide, wide.value)} wide in the side of the body, at ${sayPoint({ x: mouth.xMm, y: mouth.yMm }, subject.hand)}: no jack lies there to close it.`,
+      what: `The channel ${id} is drilled in from outside and leaves a hole ${say(wide, wide.value)} wide in the side of the body, at ${sayPoint({ x: mouth.xMm, y: mouth.yMm }, subject.hand)}: no jack lies there to close it.`,
       mend: 'Start it inside the cavity it comes from, or say `mouth: plugged`.',
       against: [{ at: channel.use.id, text: 'what it is for' }],
       hangsOn: [`channel.${id}.mouth`],

@@ -33,7 +33,7 @@ function faults({ subject: { plant }, facts }: Bench, { setup, fixture, zones }:
     if (!drawn.ok) {
       const within = shape.path ? { within: [drawn.at, drawn.at + 1] as const } : {};
       return [
-        { at, ...within, what: `The shape of zone ${id}: ${drawn.what}.`, mend: sentence(drawn.mend), against: [] },
+        { at, ...within, what: `Zone ${id} cannot be drawn: ${drawn.what}.`, mend: sentence(drawn.mend), against: [] },
       ];
     }
     const crossing = selfCrossing(drawn.polygon);

@@ -11,7 +11,7 @@ const check: Check = {
   stage: 'derived',
   severity: 'error',
   why: 'The zone never comes to its vacuum: the interlock keeps the machine still, or somebody bypasses it.',
-  mend: 'Lay the zone clear of what has air, or round all of it, or cut the way to the air later.',
+  mend: 'Lay the zone clear of what lets the air in, or round all of it, or cut the way to the air later.',
   example: {
     file: 'models/tarn.yaml',
     passes: 'channels:\n',
@@ -49,11 +49,11 @@ function faults({ subject, facts }: Bench, { setup, zones }: HeldByVacuum): Faul
         .filter(({ id }) => id === zone)
         .map(({ at }) => ({
           at,
-          what: `Zone ${zone} has air before the first cut of set-up ${setup}: through ${names.join(', ')}, which ${WAYS[way]}.`,
-          mend: `Lay the zone clear of ${names[0]}, or round all that meets it.`,
+          what: `Zone ${zone} is open to the air before the first cut of set-up ${setup}: through ${names.join(', ')}, which ${WAYS[way]}.`,
+          mend: `Lay the zone clear of ${names[0]}, or round the whole of what lets the air in.`,
           against: cutsOf(subject.spec)
             .filter((cut) => by.includes(cutId(cut)))
-            .map((cut) => ({ at: cut.place.id, text: 'on the way of the air' })),
+            .map((cut) => ({ at: cut.place.id, text: `where ${cut.id} lies` })),
           hangsOn: [fact],
         }));
     });

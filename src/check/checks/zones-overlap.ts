@@ -43,7 +43,7 @@ function faults({ facts }: Bench, { setup, zones }: HeldByVacuum): Fault[] {
       return [
         {
           at: b.at,
-          what: `Zones ${a.id} and ${b.id} lie on each other, gaskets counted.`,
+          what: `Zones ${a.id} and ${b.id} overlap, their gaskets counted.`,
           mend: 'Move one of them until the gaskets lie side by side, or make one zone of both.',
           against: [{ at: a.at, text: 'the other zone' }],
           hangsOn: [`zone.${setup}.${a.id}.place`, `zone.${setup}.${b.id}.place`],
