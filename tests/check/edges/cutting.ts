@@ -147,7 +147,7 @@ export const cutting: readonly Edge[] = [
     name: 'wider than it is thick',
     edits: [inPlant('step-over: 42', 'step-over: 62')],
     found: ['plant.cutters.facing-60.step-over'],
-    says: ['60.00 mm thick'],
+    says: ['wide', '60.00 mm'],
     notes: ['plant.cutters.facing-60.diameter', 'setups.back.cutters.face'],
   },
   {

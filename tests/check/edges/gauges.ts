@@ -222,7 +222,7 @@ export const gauges: readonly Edge[] = [
       ),
     ],
     found: ['plant.stations.planing.gauges.thickness'],
-    says: ['One more'],
+    says: ['one more number'],
   },
   {
     check: 'gauge-reach-short',

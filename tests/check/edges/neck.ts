@@ -42,7 +42,7 @@ export const neck: readonly Edge[] = [
     name: 'into the fingerboard, which is the thicker',
     edits: [inBase('board: 6.0', 'board: 12.0')],
     found: ['neck.screws.row'],
-    says: ['12.00 mm', '2.26 mm', 'fingerboard of'],
+    says: ['12.00 mm', '2.26 mm', 'fingerboard 12.00 mm'],
     notes: ['neck.heel', 'neck.board'],
   },
   {
@@ -51,7 +51,7 @@ export const neck: readonly Edge[] = [
     edits: [inPlant('under-board: 4', 'under-board: 14')],
     found: ['neck.screws.row'],
     says: ['14.00 mm', '4.26 mm'],
-    not: ['fingerboard of'],
+    not: ['Under a fingerboard'],
     notes: ['neck.heel', 'plant.necks.bolt-on.under-board'],
   },
   {
@@ -109,14 +109,14 @@ export const neck: readonly Edge[] = [
     name: 'towards the neck',
     edits: [inTarn('travel: 8', 'travel: 3')],
     found: ['bridge.mounts.saddles'],
-    says: ['0.30 mm nearer to the neck', 'before'],
+    says: ['0.30 mm nearer to the neck', 'nearer to the neck than'],
   },
   {
     check: 'saddle-out-of-travel',
     name: 'towards the tail',
     edits: [inTarn('saddles: -1', 'saddles: 6')],
     found: ['bridge.mounts.saddles', 'bridge.mounts.saddles'],
-    says: ['4.30 mm nearer to the tail', 'behind'],
+    says: ['4.30 mm nearer to the tail', 'nearer to the tail than'],
   },
   {
     check: 'mount-without-hole',
@@ -187,7 +187,7 @@ export const neck: readonly Edge[] = [
     name: 'too thick',
     edits: [inTarn('hardware: pot-long', 'hardware: pot')],
     found: ['holes.volume-shaft.hardware'],
-    says: ['10.36 mm', 'deeper'],
+    says: ['10.36 mm', '3.36 mm less wood'],
     notes: ['plant.hardware.pot.panel', 'cavities.controls.floor', 'carve.crown.from', 'carve.recurve.depth'],
   },
   {
@@ -225,7 +225,7 @@ export const neck: readonly Edge[] = [
     edits: [inTarn('at: { x: 70, y: -88 }', 'at: { x: 58, y: -88 }')],
     found: ['holes.volume-shaft.at.x'],
     says: ['from the wall'],
-    not: ['in the wall'],
+    not: ['inside the wall'],
     notes: ['holes.volume-shaft.hardware', 'plant.hardware.pot-long.room', 'cavities.controls.at.x'],
   },
   {
@@ -233,7 +233,7 @@ export const neck: readonly Edge[] = [
     name: 'in it',
     edits: [inTarn('at: { x: 70, y: -88 }', 'at: { x: 56, y: -88 }')],
     found: ['holes.volume-shaft.at.x'],
-    says: ['in the wall'],
+    says: ['inside the wall'],
   },
   {
     check: 'hardware-hits-cover',

@@ -57,7 +57,7 @@ export const woods: readonly Edge[] = [
     name: 'its point',
     edits: [inPlant('length: 7/16 in, head: 6.6', 'length: 2 in, head: 6.6')],
     found: ['holes.cover-pilot.screw'],
-    says: ['6.32 mm', 'nothing is left'],
+    says: ['6.32 mm', '3.32 mm'],
     notes: ['plant.screws.cover-6.length', 'plant.lines.arched.least-floor'],
   },
   {
@@ -82,7 +82,7 @@ export const woods: readonly Edge[] = [
     name: 'two that meet, by the deeper',
     edits: [inTarn('depth: 15.0 ±0.6', 'depth: 33.0 ±0.6')],
     found: ['cavities.battery.depth'],
-    says: ['nothing is left', 'overlap'],
+    says: ['no wood is left', 'overlap'],
     notes: [
       'cavities.bridge-pickup.depth',
       'cavities.battery.at.x',
@@ -95,7 +95,7 @@ export const woods: readonly Edge[] = [
     name: 'by the other, where that is the deeper',
     edits: [inTarn('depth: 20.0 ±0.6', 'depth: 38.0 ±0.6')],
     found: ['cavities.bridge-pickup.depth'],
-    says: ['nothing is left', 'overlap'],
+    says: ['no wood is left', 'overlap'],
     notes: [
       'cavities.battery.depth',
       'cavities.bridge-pickup.at.x',
@@ -108,7 +108,7 @@ export const woods: readonly Edge[] = [
     name: 'in inches',
     edits: [inTarn('depth: 15.0 ±0.6', 'depth: 1.3 ±0.02 in')],
     found: ['cavities.battery.depth'],
-    says: [' in deep'],
+    says: ['3.93 mm'],
   },
   {
     check: 'breaks-through',

@@ -82,7 +82,7 @@ export const words: readonly Edge[] = [
     name: 'by its range alone',
     edits: [{ file: 'models/readings/sizing.csv', find: 'first,16.40', replace: 'first,16.60' }],
     found: ['readings.thickness.part.cap.sized'],
-    says: ['the range of sample first'],
+    says: ['the range of sample "first"'],
     not: ['the mean'],
   },
   {
@@ -199,7 +199,7 @@ export const words: readonly Edge[] = [
       inTarn('pin-b: { at: { x: -70, y: -130 }, kind: pin-14 }', 'pin-b: { at: { x: 80, y: -100 }, kind: pin-14 }'),
     ],
     found: ['tacks.pin-b.at.x'],
-    says: ['nothing is left', 'controls'],
+    says: ['no wood is left', 'controls'],
     notes: [
       'cavities.controls.at.x',
       'plant.tacks.pin-14.edge',
