@@ -37,7 +37,7 @@ const check: Check = {
         {
           at: fitted.hardware.id,
           what: `${name} in ${fitted.id} ends ${drawnAndWorst(found, (size, past) => `${size} ${past ? 'past' : 'short of'} the cover`)}. It needs ${say(asked, asked.value)} of room there.`,
-          mend: `Make the cavity ${say(asked, asked.value - lowOf(found))} deeper, or fit a flatter part.`,
+          mend: `Fit a flatter part, or make the cavity ${say(asked, asked.value - lowOf(found))} deeper if enough wood is left beyond its floor.`,
           against: [
             { at, text: `the room ${name} needs` },
             ...around(bench, fitted.id),

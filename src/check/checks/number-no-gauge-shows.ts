@@ -34,16 +34,21 @@ const check: Check = {
 export default check;
 
 function fault({ facts }: Bench, { at, gauge }: GaugeAt, fact: string): Fault[] {
-  const state = facts.fact(fact)?.state;
-  const q = state?.ok ? (state.value as Quantity) : undefined;
+  const shown = facts.fact(fact);
+  const q = shown?.state.ok ? (shown.state.value as Quantity) : undefined;
   const { rule, step, name, row } = gauge;
-  const least = step.value * (rule.leastCounts ?? 0);
-  if (q?.kind !== step.kind || q.value >= least) return [];
+  if (!shown || q?.kind !== step.kind) return [];
+  // What was given is to be kept to a part of itself. What others leave over, as the time to load, is kept if it shows at all.
+  const given = shown.origin.kind !== 'derived' || shown.inputs.length === 1;
+  const steps = given ? (rule.leastCounts ?? 1) : 1;
+  const least = step.value * steps;
+  if (q.value >= least) return [];
+  const many = `${steps} ${steps === 1 ? 'step' : 'steps'}`;
   return [
     {
       at,
-      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}, and the card asks for ${sayOf(gauge, q.value)}: ${rule.called} takes ${rule.leastCounts} steps at least, ${sayOf(gauge, least)}.`,
-      mend: `Put the number right, or name a gauge here that has ${rule.leastCounts} steps or more in ${sayOf(gauge, q.value)}.`,
+      what: `"${name}" reads in steps of ${sayOf(gauge, step.value)}, and the card asks for ${sayOf(gauge, q.value)}. It should ask for ${many} at least, ${sayOf(gauge, least)}.`,
+      mend: `Put the number right, or name a gauge here that has ${many} or more in ${sayOf(gauge, q.value)}.`,
       against: [
         { at: fact, text: 'what the card asks for' },
         { at: row.resolution.id, text: 'its smallest step' },

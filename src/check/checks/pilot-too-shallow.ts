@@ -33,7 +33,7 @@ const check: Check = {
         {
           at: hole.depth.id,
           what: `The point of ${name} may go ${say(seen.depth, most)} deeper than its pilot ${id}.`,
-          mend: `Drill it ${say(seen.depth, seen.depth.value + most)} deep, or use a shorter screw.`,
+          mend: `Drill it ${say(seen.depth, seen.depth.value + most)} deep if the wood is thick enough, or use a shorter screw.`,
           against: [{ at: length, text: 'length of the screw' }],
           hangsOn: [`screw.${id}.beyond`],
         },

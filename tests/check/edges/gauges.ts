@@ -359,6 +359,6 @@ export const gauges: readonly Edge[] = [
     name: 'of a mass',
     edits: [inPlant('unit: g, resolution: 1 g', 'unit: g, resolution: 100 g')],
     found: ['plant.stations.lamination.gauges.glue'],
-    says: ['a scale takes 4'],
+    says: ['1 step at least'],
   },
 ];
