@@ -18,7 +18,6 @@ import { plain, sizeOf, withFirst } from '../faults/quantity.ts';
 import { seeded } from '../faults/seeded.ts';
 import type { Sound } from '../faults/sound.ts';
 import { soundDemos } from '../faults/sound.ts';
-import { silent } from './silent.ts';
 
 const { INFLUENCE_ALL: everything } = process.env;
 
@@ -100,7 +99,6 @@ test(
   { timeout: 14_400_000 },
   () => {
     const chance = seeded(20261127);
-    const known = new Set(silent.flatMap(({ numbers }) => numbers));
     const quiet: string[] = [];
     const counts = { tried: 0, found: 0, moved: 0 };
     for (const sound of chosen) {
@@ -109,23 +107,15 @@ test(
       for (const { id, files } of everything ? moves : chance.shuffle(moves).slice(0, 2)) {
         counts.tried += 1;
         const after = outcomeOf(files);
-        const same = after.printed.length === before.size && after.printed.every((one) => before.has(one));
+        // A card may print one number twice: as sets.
+        const now = new Set(after.printed);
+        const same = now.size === before.size && [...now].every((one) => before.has(one));
         if (after.found) counts.found += 1;
         else if (!same) counts.moved += 1;
         else quiet.push(id);
       }
       if (everything) console.log(`${sound.name}: ${JSON.stringify(counts)}\n${quiet.join('\n')}`);
     }
-    const kindOf = (id: string): string => general(id);
-    expect(quiet.filter((id) => !known.has(kindOf(id)))).toEqual([]);
-    if (everything && named.length === 0)
-      expect([...known].filter((kind) => !quiet.some((id) => kindOf(id) === kind))).toEqual([]);
+    expect(quiet).toEqual([]);
   },
 );
-
-/** `holm: cavities.battery.at.x 12 → 2` as `cavities.*.at.x`. */
-const general = (id: string): string =>
-  id
-    .split(' ')[1]!
-    .replace(/^handed\.left\./, '')
-    .replace(/^(cavities|holes|channels|contours|covers|fittings|tacks|grades)\.[^.]+/, '$1.*');
