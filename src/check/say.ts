@@ -34,7 +34,7 @@ export function sayCauses(q: Length, causes: readonly Cause[]): string {
 }
 
 /** `, and that may be off by ±0.12 mm (…) + …`: what a size as drawn may be short or over by; nothing where it has no limits. */
-export const lessCauses = (q: Length): string =>
+export const offBy = (q: Length): string =>
   q.causes && q.causes.length > 0 ? `, and that may be off by ${sayCauses(q, q.causes)}` : '';
 
 /**
@@ -43,7 +43,7 @@ export const lessCauses = (q: Length): string =>
  */
 export function drawnAndWorst(q: Length, side: (size: string, past: boolean) => string, place = ''): string {
   const on = (nm: number): string => side(say(q, Math.abs(nm)), nm < 0);
-  const causes = lessCauses(q);
+  const causes = offBy(q);
   return `${on(q.value)} as drawn${place}${causes}${causes === '' ? '' : `: ${on(q.low ?? q.value)} at worst`}`;
 }
 

@@ -7,7 +7,7 @@ import { row } from '../facts/row.ts';
 import type { Length } from '../units/quantity.ts';
 import type { Bench, Fault } from './check.ts';
 import { look } from './check.ts';
-import { say, lessCauses, sayPoint, capital, drawnAndWorst } from './say.ts';
+import { say, offBy, sayPoint, capital, drawnAndWorst } from './say.ts';
 import { shapedAt } from './shaped.ts';
 
 /** Wood between a cut and a face, or another cut, that they are not meant to run into. */
@@ -55,7 +55,7 @@ export function leastWanted({ subject: { spec, plant } }: Bench, use: Use, what:
 }
 
 /** The number of a cut that says how deep it goes. */
-export const depthLeaf = ({ spec }: Cut): Leaf<Length> | undefined => spec.floor ?? spec.depth;
+const depthLeaf = ({ spec }: Cut): Leaf<Length> | undefined => spec.floor ?? spec.depth;
 
 /** Of two cuts the one that is cut into the other's wood: the one whose depth is given; of two such the deeper. */
 function blamed(facts: Facts, { cut, other }: Thin): readonly [Cut, Thin['other']] {
@@ -83,7 +83,7 @@ export function thinFault(bench: Bench, thin: Thin, leastNm: number, limitAt: st
   const leaf = depthLeaf(cut);
   const place = sayPoint(thin.at, subject.hand);
   const left = worst > 0 ? `${say(wood, worst)} of wood are left` : 'no wood is left';
-  const drawn = worst > 0 ? `: ${say(wood, wood.value)} as drawn${lessCauses(wood)}` : `. ${sayLeft(wood)}`;
+  const drawn = worst > 0 ? `: ${say(wood, wood.value)} as drawn${offBy(wood)}` : `. ${sayLeft(wood)}`;
   const least = leastNm > 0 ? ` At least ${say(wood, leastNm)} must be left.` : '';
   return {
     at: leaf?.id ?? cut.spec.setup.id,

@@ -2,7 +2,7 @@
 import type { Length } from '../../units/quantity.ts';
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
-import { lessCauses, say } from '../say.ts';
+import { offBy, say } from '../say.ts';
 import { gap, line, neckSide, plate, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -35,7 +35,7 @@ const check: Check = {
     return [
       {
         at: height.id,
-        what: `At the bridge line the strings run ${say(strings, strings.value)} over the top as drawn${lessCauses(strings)}: ${say(strings, low)} to ${say(strings, high)}. The saddles can be set from ${say(band, band.low!)} to ${say(band, band.high!)}.`,
+        what: `At the bridge line the strings run ${say(strings, strings.value)} over the top as drawn${offBy(strings)}: ${say(strings, low)} to ${say(strings, high)}. The saddles can be set from ${say(band, band.low!)} to ${say(band, band.high!)}.`,
         mend: mendOf(strings, [low, high], band),
         against: [{ at: 'bridge.string-height', text: 'a number the height comes from' }],
       },

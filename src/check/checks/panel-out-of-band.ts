@@ -2,7 +2,7 @@
 import { namesOf, row } from '../../facts/row.ts';
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { lessCauses, say } from '../say.ts';
+import { offBy, say } from '../say.ts';
 import { bore, cut, cuts, gap, pot, section, slab } from '../sketch.ts';
 import { shapedAt } from '../shaped.ts';
 
@@ -56,7 +56,7 @@ function faults(bench: Bench, id: string): Fault[] {
   return [
     ...(most && (most.high ?? most.value) > panel.high!
       ? fault(
-          `${name} goes through ${say(most, most.value)} of wood here as drawn${lessCauses(most)}: up to ${say(most, most.high ?? most.value)}. It can be mounted through ${band}.`,
+          `${name} goes through ${say(most, most.value)} of wood here as drawn${offBy(most)}: up to ${say(most, most.high ?? most.value)}. It can be mounted through ${band}.`,
           `Leave ${say(most, (most.high ?? most.value) - panel.high!)} less wood over the cavity, or fit a part with a longer thread.`,
           'most',
         )

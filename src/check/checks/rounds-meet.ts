@@ -2,7 +2,7 @@
 import type { Check } from '../check.ts';
 import { look } from '../check.ts';
 import { shapedAt } from '../shaped.ts';
-import { say, lessCauses, sayPoint } from '../say.ts';
+import { say, offBy, sayPoint } from '../say.ts';
 import { ideal, line, ring, section, shape } from '../sketch.ts';
 
 const check: Check = {
@@ -40,7 +40,7 @@ const check: Check = {
     const worst = length.low ?? length.value;
     if (worst >= 0) return [];
     const both = seen.top.value + seen.back.value;
-    const causes = lessCauses(length);
+    const causes = offBy(length);
     // Whole hundredths, inward.
     const fits = Math.floor((both + worst) / 10_000) * 10_000;
     return [

@@ -1,7 +1,7 @@
 /** Both outer saddles can be set to where the strings ring true, wherever machine and pins put the bridge. */
 import type { Bench, Check, Fault } from '../check.ts';
 import { look } from '../check.ts';
-import { lessCauses, say } from '../say.ts';
+import { offBy, say } from '../say.ts';
 import { across, ideal, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -40,7 +40,7 @@ function fault({ subject: { spec }, facts }: Bench, side: 'bass' | 'treble'): Fa
   return [
     {
       at: mounts.saddles.id,
-      what: `The ${side} saddle has to stand ${say(off, Math.abs(off.value))} nearer to the ${off.value < 0 ? 'neck' : 'tail'} than the middle of its travel${lessCauses(off)}. It can move no more than ${say(off, half)} either way.`,
+      what: `The ${side} saddle has to stand ${say(off, Math.abs(off.value))} nearer to the ${off.value < 0 ? 'neck' : 'tail'} than the middle of its travel${offBy(off)}. It can move no more than ${say(off, half)} either way.`,
       mend: `Drill the holes of the bridge ${say(off, short)} nearer to the ${tail ? 'tail' : 'neck'} at the ${side} side.`,
       against: [
         { at: travel.id, text: 'how far a saddle can move in all' },

@@ -1,7 +1,7 @@
 /** A hole or cavity is no deeper than its part can stand. */
 import { against, depthAt, fittedParts, highOf } from '../hardware.ts';
 import type { Check } from '../check.ts';
-import { lessCauses, say } from '../say.ts';
+import { offBy, say } from '../say.ts';
 import { cut, cuts, gap, line, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -32,7 +32,7 @@ const check: Check = {
       return [
         {
           at: depthAt(bench, part),
-          what: `${name} finds a depth of ${say(asked, found.value)} in ${fitted.id} as drawn${lessCauses(found)}: up to ${say(asked, highOf(found))}. It may have at most ${say(asked, asked.high!)}.`,
+          what: `${name} finds a depth of ${say(asked, found.value)} in ${fitted.id} as drawn${offBy(found)}: up to ${say(asked, highOf(found))}. It may have at most ${say(asked, asked.high!)}.`,
           mend: `Cut ${fitted.id} ${say(asked, highOf(found) - asked.high!)} less deep, or fit another part.`,
           against: [
             { at: fitted.hardware.id, text: 'the part that goes in' },

@@ -6,7 +6,7 @@ import type { Length } from '../../units/quantity.ts';
 import type { Bench, Check } from '../check.ts';
 import { look } from '../check.ts';
 import type { Part } from '../hardware.ts';
-import { lessCauses, say } from '../say.ts';
+import { offBy, say } from '../say.ts';
 import { cut, cuts, gap, plate, rect, section, shape, slab } from '../sketch.ts';
 
 const check: Check = {
@@ -37,7 +37,7 @@ const check: Check = {
       return [
         {
           at: depthAt(bench, part),
-          what: `${name} finds a depth of ${say(asked, found.value)} in ${fitted.id} as drawn${lessCauses(found)}: as little as ${say(asked, lowOf(found))}. It needs at least ${say(asked, asked.low!)}.`,
+          what: `${name} finds a depth of ${say(asked, found.value)} in ${fitted.id} as drawn${offBy(found)}: as little as ${say(asked, lowOf(found))}. It needs at least ${say(asked, asked.low!)}.`,
           mend: `Cut ${fitted.id} ${say(asked, asked.low! - lowOf(found))} deeper, or fit another part.`,
           against: [
             { at: fitted.hardware.id, text: 'the part that goes in' },
